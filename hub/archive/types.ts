@@ -1,0 +1,162 @@
+import type { Alarm } from '../contract/alarm.ts';
+import type { Firing, FiringJudgement, FiringSummary, Note } from '../contract/firing.ts';
+import type {
+  ChannelReading,
+  Gap,
+  Quality,
+  QualityReason,
+  Reading,
+  ReadingSeries,
+} from '../contract/reading.ts';
+import type { Schedule, ScheduleDraft } from '../contract/schedule.ts';
+import type {
+  Binding,
+  Channel,
+  Furnace,
+  NodeStatus,
+  Refusal,
+  Shop,
+  ShopNode,
+  ShopSettings,
+} from '../contract/shop.ts';
+import type { Quantity } from '../contract/units.ts';
+
+/**
+ * What the archive promises. Nothing outside `hub/archive` knows how a reading is stored.
+ * Every call is synchronous: when it returns, the change is committed (WAL, synchronous=FULL).
+ */
+
+/** One decoded value of one payload, in base units, before the archive knows its channel. */
+export interface IncomingReading {
+  readonly name: string;
+  readonly quantity: Quantity;
+  readonly at: number;
+  readonly value: number;
+  readonly quality: Quality;
+  readonly reason?: QualityReason;
+}
+
+export interface IncomingRefusal {
+  readonly topic: string;
+  readonly reason: string;
+  readonly detail: string;
+  readonly payload: Uint8Array;
+}
+
+/** What one payload asks the archive to keep. */
+export interface IntakeWrite {
+  readonly node: string;
+  readonly receivedAt: number;
+  readonly status?: Exclude<NodeStatus, 'unknown'>;
+  readonly readings: readonly IncomingReading[];
+  readonly refusals: readonly IncomingRefusal[];
+}
+
+/** What a commit changed, for those who watch. Only readings that were new are told. */
+export interface IntakeCommit {
+  readonly readings: readonly ChannelReading[];
+  readonly duplicates: number;
+  readonly nodes: readonly ShopNode[];
+  /** Channels that were created (offered for adoption) by this commit. */
+  readonly channels: readonly Channel[];
+  readonly refusals: readonly Refusal[];
+}
+
+/** The readings, behind a small door: rows today, sealed blocks tomorrow. */
+export interface ReadingStore {
+  /** Stores each (channel, instant) once; the first value stays. Returns those that were new, in input order. */
+  append(readings: readonly ChannelReading[]): readonly ChannelReading[];
+  /** Every reading with from <= at <= to, in time order. */
+  range(channelId: string, from: number, to: number): readonly Reading[];
+  /** At most `points` readings; when thinned, each slice keeps its lowest and highest good reading. */
+  series(channel: Channel, from: number, to: number, points: number): ReadingSeries;
+  /** Stretches longer than `staleAfterMs` without a good reading inside [from, to]. */
+  gaps(channelId: string, from: number, to: number, staleAfterMs: number): readonly Gap[];
+  latest(channelId: string): Reading | null;
+}
+
+export interface FiringRow extends Firing {
+  /** The last judged state that was kept; null before the first. */
+  readonly judgement: FiringJudgement | null;
+  readonly confirmations: readonly { readonly at: number; readonly segment: number }[];
+}
+
+export interface FiringFilter {
+  readonly status?: Firing['status'] | undefined;
+  readonly furnaceId?: string | undefined;
+  readonly before?: number | undefined;
+  readonly limit: number;
+}
+
+export interface AlarmFilter {
+  readonly state?: 'open' | 'all' | undefined;
+  readonly firingId?: string | undefined;
+  readonly limit: number;
+}
+
+/** An alarm as it is kept: the words are made from kind and params when it is shown. */
+export type AlarmRow = Omit<Alarm, 'title' | 'message' | 'guidance'>;
+
+export interface Archive {
+  readonly readings: ReadingStore;
+
+  shop(): Shop;
+  saveSettings(settings: ShopSettings, at: number): Shop;
+
+  furnaces(): readonly Furnace[];
+  furnace(id: string): Furnace | null;
+  createFurnace(draft: Omit<Furnace, 'id' | 'archived' | 'createdAt'>, at: number): Furnace;
+  saveFurnace(furnace: Furnace, at: number): Furnace;
+
+  nodes(): readonly ShopNode[];
+  node(idOrName: string): ShopNode | null;
+  createNode(draft: { name: string; label: string; note: string }, at: number): ShopNode;
+  saveNode(node: ShopNode): ShopNode;
+  /** Every node's status becomes unknown: said at start, before the first word from any of them. */
+  forgetNodeStatus(at: number): void;
+
+  channels(): readonly Channel[];
+  channel(id: string): Channel | null;
+  createChannel(
+    draft: Omit<Channel, 'id' | 'adopted' | 'archived' | 'createdAt' | 'latest' | 'baseUnit'>,
+    at: number,
+  ): Channel;
+  saveChannel(channel: Channel): Channel;
+
+  bindings(): readonly Binding[];
+  createBinding(draft: Omit<Binding, 'id' | 'createdAt'>, at: number): Binding;
+  deleteBinding(id: string): boolean;
+
+  refusals(filter: { node?: string | undefined; limit: number }): readonly Refusal[];
+  /** One transaction for a group of payloads: readings, unknown nodes and channels, statuses, refusals. */
+  commitIntake(writes: readonly IntakeWrite[]): IntakeCommit;
+
+  schedules(): readonly Schedule[];
+  schedule(id: string): Schedule | null;
+  createSchedule(draft: ScheduleDraft, at: number): Schedule;
+  /** Makes a new version under the same id; earlier versions stay. */
+  reviseSchedule(id: string, draft: ScheduleDraft, at: number): Schedule;
+  archiveSchedule(id: string, at: number): boolean;
+
+  firings(filter: FiringFilter): readonly FiringSummary[];
+  firing(id: string): FiringRow | null;
+  runningFirings(): readonly FiringRow[];
+  createFiring(firing: Omit<Firing, 'id'>): FiringRow;
+  saveFiring(firing: Firing): void;
+  /** Keeps the judged state: the segment results as rows, the rest as one document. */
+  saveJudgement(firingId: string, judgement: FiringJudgement): void;
+  confirmSegment(firingId: string, segment: number, at: number): void;
+  deleteFiring(id: string): boolean;
+
+  notes(firingId: string): readonly Note[];
+  addNote(note: Omit<Note, 'id'>): Note;
+
+  alarms(filter: AlarmFilter): readonly AlarmRow[];
+  alarm(id: string): AlarmRow | null;
+  /** Inserts or updates by id. */
+  saveAlarms(alarms: readonly AlarmRow[]): void;
+
+  /** True when the file answers: for /healthz. */
+  alive(): boolean;
+  close(): void;
+}

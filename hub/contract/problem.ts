@@ -1,0 +1,35 @@
+import { z } from 'zod';
+
+/** RFC 9457 problem details with a stable code. */
+export const PROBLEM_CODES = {
+  'invalid-request': 400,
+  'forbidden-origin': 403,
+  'not-found': 404,
+  'method-not-allowed': 405,
+  conflict: 409,
+  'payload-too-large': 413,
+  'unsupported-media-type': 415,
+  'furnace-busy': 409,
+  'beyond-rating': 422,
+  'no-watched-channel': 422,
+  'not-running': 409,
+  'nothing-to-confirm': 409,
+  'in-use': 409,
+  'already-exists': 409,
+  'archive-unavailable': 503,
+  'internal-error': 500,
+} as const;
+export type ProblemCode = keyof typeof PROBLEM_CODES;
+
+export const Problem = z
+  .object({
+    type: z.string().describe('A URN that names the kind of problem'),
+    title: z.string(),
+    status: z.int(),
+    detail: z.string().optional(),
+    instance: z.string().optional(),
+    code: z.string().describe('Stable code, for programs'),
+    errors: z.array(z.object({ path: z.string(), message: z.string() })).optional(),
+  })
+  .meta({ id: 'Problem' });
+export type Problem = z.infer<typeof Problem>;

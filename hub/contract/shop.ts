@@ -1,0 +1,211 @@
+import { z } from 'zod';
+import { EpochMs, Reading } from './reading.ts';
+import { DisplayUnit } from './schedule.ts';
+import { QUANTITIES } from './units.ts';
+
+/** Furnaces, nodes, channels, bindings and the shop's own settings. */
+
+export const Id = z.string().min(1).max(64);
+const Name = z.string().trim().min(1).max(80);
+
+/** A node's name is a topic level: it must be usable between two slashes of an MQTT topic. */
+export const NodeName = z
+  .string()
+  .regex(
+    /^[A-Za-z0-9][A-Za-z0-9_.:-]{0,63}$/,
+    'letters, digits and _ . : - only, starting with a letter or digit, at most 64',
+  );
+
+/** A channel's name inside its node: a resolved SenML name (RFC 8428 section 4.5.1). */
+export const ChannelName = z
+  .string()
+  .regex(
+    /^[A-Za-z0-9][A-Za-z0-9\-:./_]{0,127}$/,
+    'a SenML name: letters, digits and - : . / _ only, at most 128',
+  );
+
+export const FURNACE_KINDS = ['gas-forge', 'electric-oven', 'salt-bath'] as const;
+
+export const FurnaceDraft = z
+  .strictObject({
+    name: Name,
+    kind: z.enum(FURNACE_KINDS),
+    ratedCelsius: z
+      .number()
+      .min(50)
+      .max(1800)
+      .describe('The highest temperature this furnace is built for, °C'),
+    note: z.string().max(2000).default(''),
+  })
+  .meta({ id: 'FurnaceDraft' });
+export const Furnace = z
+  .object({ id: Id, ...FurnaceDraft.shape, archived: z.boolean(), createdAt: EpochMs })
+  .meta({ id: 'Furnace' });
+export type Furnace = z.infer<typeof Furnace>;
+
+export const NodeStatus = z.enum(['online', 'offline', 'unknown']);
+export type NodeStatus = z.infer<typeof NodeStatus>;
+
+/** `adopted: false` is a node that spoke up on its own and waits for a person to accept it. */
+export const NodeDraft = z
+  .strictObject({
+    name: NodeName,
+    label: z.string().max(80).default(''),
+    note: z.string().max(2000).default(''),
+  })
+  .meta({ id: 'NodeDraft' });
+export const ShopNode = z
+  .object({
+    id: Id,
+    ...NodeDraft.shape,
+    adopted: z.boolean(),
+    status: NodeStatus,
+    statusAt: EpochMs.nullable(),
+    lastHeardAt: EpochMs.nullable(),
+    refused: z.record(z.string(), z.int()).describe('How many payloads were refused, by reason'),
+    createdAt: EpochMs,
+  })
+  .meta({ id: 'Node' });
+export type ShopNode = z.infer<typeof ShopNode>;
+
+/** What a channel is to its furnace or to the shop. */
+export const CHANNEL_ROLES = [
+  'chamber',
+  'load',
+  'supply-pressure',
+  'cylinder-mass',
+  'room-air',
+  'cold-junction',
+  'other',
+] as const;
+export const ChannelRole = z.enum(CHANNEL_ROLES);
+export type ChannelRole = z.infer<typeof ChannelRole>;
+
+export const ChannelDraft = z
+  .strictObject({
+    node: NodeName.describe('Name of the node that publishes it'),
+    name: ChannelName.describe('Its name inside the node (resolved SenML name)'),
+    label: z.string().max(80).default('').describe('What people call it'),
+    quantity: z.enum(QUANTITIES),
+    unit: z
+      .string()
+      .max(16)
+      .nullable()
+      .default(null)
+      .describe('Unit assumed when a payload names none, UCUM code; null: the base unit'),
+    role: ChannelRole.default('other'),
+    furnaceId: Id.nullable().default(null).describe('The furnace it belongs to; null: the shop'),
+    possibleLow: z.number().nullable().default(null).describe('Lowest value this sensor can mean, base unit'),
+    possibleHigh: z
+      .number()
+      .nullable()
+      .default(null)
+      .describe('Highest value this sensor can mean, base unit'),
+    staleAfterSeconds: z.number().gt(0).max(86_400).nullable().default(null),
+  })
+  .meta({ id: 'ChannelDraft' });
+export const Channel = z
+  .object({
+    id: Id,
+    ...ChannelDraft.shape,
+    baseUnit: z.string(),
+    staleAfterSeconds: z
+      .number()
+      .describe('Without a reading for this long it counts as not watching, seconds'),
+    adopted: z.boolean(),
+    archived: z.boolean(),
+    createdAt: EpochMs,
+    latest: Reading.nullable().describe('The newest reading in the archive'),
+  })
+  .meta({ id: 'Channel' });
+export type Channel = z.infer<typeof Channel>;
+
+const MqttFilter = z
+  .string()
+  .min(1)
+  .max(256)
+  .regex(/^[^#\0]+$/, 'a topic with single-level + wildcards only (no #)');
+const JsonPointer = z
+  .string()
+  .max(256)
+  .regex(/^(\/([^~/]|~0|~1)*)*$/, 'an RFC 6901 JSON pointer, such as /temp_c');
+
+/** How a foreign device's payload is read. A plug: further decoders join this union. */
+export const PayloadDecoder = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('number') }),
+  z.strictObject({
+    kind: z.literal('json'),
+    valuePointer: JsonPointer,
+    timePointer: JsonPointer.nullable().default(null),
+    timeFormat: z.enum(['epoch-seconds', 'epoch-milliseconds', 'iso8601']).default('epoch-seconds'),
+  }),
+]);
+export type PayloadDecoder = z.infer<typeof PayloadDecoder>;
+
+/** A foreign topic bound to a channel. */
+export const BindingDraft = z
+  .strictObject({
+    topic: MqttFilter.describe('MQTT topic; + stands for one level'),
+    node: NodeName.nullable().default(null).describe('Node name; null: the text of the first + level'),
+    channel: ChannelName.describe('Channel name inside the node'),
+    quantity: z.enum(QUANTITIES),
+    unit: z.string().max(16).describe('Unit of the payload after scaling, UCUM code or common spelling'),
+    scale: z.number().default(1),
+    offset: z.number().default(0),
+    decoder: PayloadDecoder,
+  })
+  .meta({ id: 'BindingDraft' });
+export const Binding = z
+  .object({ id: Id, ...BindingDraft.shape, createdAt: EpochMs })
+  .meta({ id: 'Binding' });
+export type Binding = z.infer<typeof Binding>;
+
+/** A payload that could not be understood, kept so that a person can see why. */
+export const Refusal = z
+  .object({
+    id: Id,
+    at: EpochMs,
+    node: z.string(),
+    topic: z.string(),
+    reason: z.string(),
+    detail: z.string(),
+    payloadText: z.string().describe('The start of the payload as text; unprintable bytes as \\xNN'),
+    payloadBytes: z.int(),
+  })
+  .meta({ id: 'Refusal' });
+export type Refusal = z.infer<typeof Refusal>;
+
+/**
+ * The shop's own settings. The CO limits default to the strictest of the European values: 20 ppm (8 h,
+ * Directive 2004/37/EC Annex III) and 60 ppm (15 min, TRGS 900), both applied to the instant reading.
+ */
+export const ShopSettings = z
+  .strictObject({
+    name: z.string().trim().min(1).max(80).default('My shop'),
+    displayUnit: DisplayUnit.default('Cel'),
+    pressureUnit: z.enum(['bar', 'mbar', 'kPa', '[psi]', "[in_i'H2O]"]).default('bar'),
+    massUnit: z.enum(['kg', '[lb_av]']).default('kg'),
+    carbonMonoxideFirstPpm: z.number().gt(0).max(1200).default(20),
+    carbonMonoxideSecondPpm: z.number().gt(0).max(1200).default(60),
+    watchCarbonMonoxideFor: z.enum(['any-furnace', 'fuel-burning']).default('any-furnace'),
+    hotAboveCelsius: z
+      .number()
+      .min(40)
+      .max(400)
+      .default(100)
+      .describe('A furnace above this counts as hot, °C'),
+    overshootAheadSeconds: z.number().min(5).max(900).default(60),
+    soakStalledSeconds: z.number().min(10).max(7200).default(180),
+    rampStalledSeconds: z.number().min(30).max(14_400).default(600),
+    screenDiagonalInches: z.number().min(5).max(120).default(43),
+    viewingDistanceMetres: z.number().min(0.3).max(15).default(5),
+  })
+  .refine((s) => s.carbonMonoxideFirstPpm < s.carbonMonoxideSecondPpm, {
+    path: ['carbonMonoxideSecondPpm'],
+    message: 'the second CO limit must be above the first',
+  })
+  .meta({ id: 'ShopSettings' });
+export type ShopSettings = z.infer<typeof ShopSettings>;
+
+export const Shop = z.object({ id: Id, simulated: z.boolean(), settings: ShopSettings }).meta({ id: 'Shop' });
+export type Shop = z.infer<typeof Shop>;
