@@ -1,7 +1,8 @@
 import { z } from 'zod';
+import { patchShape } from './patch.ts';
 import { EpochMs, Reading } from './reading.ts';
 import { DisplayUnit } from './schedule.ts';
-import { QUANTITIES } from './units.ts';
+import { QUANTITIES, type Quantity } from './units.ts';
 
 /** Furnaces, nodes, channels, bindings and the shop's own settings. */
 
@@ -81,6 +82,24 @@ export const CHANNEL_ROLES = [
 export const ChannelRole = z.enum(CHANNEL_ROLES);
 export type ChannelRole = z.infer<typeof ChannelRole>;
 
+/** The role that a channel most likely has, when nobody has said. */
+export function likelyRole(quantity: Quantity, furnaceId: string | null): ChannelRole {
+  switch (quantity) {
+    case 'temperature':
+      return furnaceId === null ? 'other' : 'chamber';
+    case 'pressure':
+      return 'supply-pressure';
+    case 'mass':
+      return 'cylinder-mass';
+    case 'carbon-monoxide':
+      return 'room-air';
+    case 'emf':
+      return 'other';
+    default:
+      return quantity satisfies never;
+  }
+}
+
 export const ChannelDraft = z
   .strictObject({
     node: NodeName.describe('Name of the node that publishes it'),
@@ -93,7 +112,7 @@ export const ChannelDraft = z
       .nullable()
       .default(null)
       .describe('Unit assumed when a payload names none, UCUM code; null: the base unit'),
-    role: ChannelRole.default('other'),
+    role: ChannelRole.nullable().default(null).describe('null: chosen from the quantity and the furnace'),
     furnaceId: Id.nullable().default(null).describe('The furnace it belongs to; null: the shop'),
     possibleLow: z.number().nullable().default(null).describe('Lowest value this sensor can mean, base unit'),
     possibleHigh: z
@@ -108,6 +127,7 @@ export const Channel = z
   .object({
     id: Id,
     ...ChannelDraft.shape,
+    role: ChannelRole,
     baseUnit: z.string(),
     staleAfterSeconds: z
       .number()
@@ -209,3 +229,38 @@ export type ShopSettings = z.infer<typeof ShopSettings>;
 
 export const Shop = z.object({ id: Id, simulated: z.boolean(), settings: ShopSettings }).meta({ id: 'Shop' });
 export type Shop = z.infer<typeof Shop>;
+
+/** What may be changed of a channel. Adopting it is one of these. */
+export const ChannelPatch = z
+  .strictObject({
+    label: z.string().max(80).optional(),
+    unit: z.string().max(16).nullable().optional(),
+    role: ChannelRole.optional(),
+    furnaceId: Id.nullable().optional(),
+    possibleLow: z.number().nullable().optional(),
+    possibleHigh: z.number().nullable().optional(),
+    staleAfterSeconds: z.number().gt(0).max(86_400).optional(),
+    adopted: z.boolean().optional(),
+  })
+  .meta({ id: 'ChannelPatch' });
+export type ChannelPatch = z.infer<typeof ChannelPatch>;
+
+export const NodePatch = z
+  .strictObject({
+    label: z.string().max(80).optional(),
+    note: z.string().max(2000).optional(),
+    adopted: z.boolean().optional(),
+  })
+  .meta({ id: 'NodePatch' });
+
+export const FurnacePatch = z.strictObject(patchShape(FurnaceDraft.shape)).meta({ id: 'FurnacePatch' });
+
+/** One press: take in a node with every channel it offers, its temperatures going to this furnace. */
+export const AdoptRequest = z
+  .strictObject({ furnaceId: Id.nullable().default(null) })
+  .meta({ id: 'AdoptRequest' });
+
+/** What may be changed of the shop's settings. */
+export const ShopSettingsPatch = z
+  .strictObject(patchShape(ShopSettings.shape))
+  .meta({ id: 'ShopSettingsPatch' });
