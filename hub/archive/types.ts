@@ -47,6 +47,9 @@ export interface IncomingRefusal {
 export interface IntakeWrite {
   readonly node: string;
   readonly receivedAt: number;
+  /** Where it came from and what it said, for the refusals that only the archive can find (see `commitIntake`). */
+  readonly topic?: string;
+  readonly payload?: Uint8Array;
   readonly status?: Exclude<NodeStatus, 'unknown'>;
   readonly readings: readonly IncomingReading[];
   readonly refusals: readonly IncomingRefusal[];
@@ -128,7 +131,14 @@ export interface Archive {
   deleteBinding(id: string): boolean;
 
   refusals(filter: { node?: string | undefined; limit: number }): readonly Refusal[];
-  /** One transaction for a group of payloads: readings, unknown nodes and channels, statuses, refusals. */
+  /**
+   * One transaction for a group of payloads: readings, unknown nodes and channels, statuses, refusals.
+   *
+   * Unknown nodes and channels are made, not yet adopted, so that their readings are kept from the first word.
+   * The archive itself counts these refusals, once for each payload and reason, and keeps the payload at most
+   * once a minute: `unknown-channel` (kept all the same, until a person adopts the channel), `wrong-quantity`,
+   * `bad-name`, `bad-value`, `too-many-unknown`.
+   */
   commitIntake(writes: readonly IntakeWrite[]): IntakeCommit;
 
   schedules(): readonly Schedule[];
@@ -141,6 +151,8 @@ export interface Archive {
   firings(filter: FiringFilter): readonly FiringSummary[];
   firing(id: string): FiringRow | null;
   runningFirings(): readonly FiringRow[];
+  /** Ids of firings that are over and that watched this channel at some instant of [from, to]. */
+  finishedFiringsWatching(channelId: string, from: number, to: number): readonly string[];
   createFiring(firing: Omit<Firing, 'id'>): FiringRow;
   saveFiring(firing: Firing): void;
   /** Keeps the judged state: the segment results as rows, the rest as one document. */

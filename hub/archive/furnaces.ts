@@ -1,0 +1,45 @@
+import type { Furnace } from '../contract/shop.ts';
+import { type Context, mustChange } from './context.ts';
+import type { Archive } from './types.ts';
+
+type FurnaceRow = Omit<Furnace, 'archived'> & { archived: number };
+
+const COLUMNS = 'id, name, kind, rated_celsius AS ratedCelsius, note, archived, created_at AS createdAt';
+
+function toFurnace(row: FurnaceRow): Furnace {
+  return { ...row, archived: row.archived === 1 };
+}
+
+export function furnacePart({
+  db,
+  ids,
+}: Context): Pick<Archive, 'furnaces' | 'furnace' | 'createFurnace' | 'saveFurnace'> {
+  const all = db.prepare<[], FurnaceRow>(`SELECT ${COLUMNS} FROM furnaces ORDER BY created_at, id`);
+  const one = db.prepare<[string], FurnaceRow>(`SELECT ${COLUMNS} FROM furnaces WHERE id = ?`);
+  const insert = db.prepare(
+    `INSERT INTO furnaces (id, name, kind, rated_celsius, note, archived, created_at, updated_at)
+     VALUES (@id, @name, @kind, @ratedCelsius, @note, 0, @createdAt, @createdAt)`,
+  );
+  const update = db.prepare(
+    `UPDATE furnaces SET name = @name, kind = @kind, rated_celsius = @ratedCelsius, note = @note,
+       archived = @archived, updated_at = @at WHERE id = @id`,
+  );
+
+  return {
+    furnaces: () => all.all().map(toFurnace),
+    furnace(id) {
+      const row = one.get(id);
+      return row ? toFurnace(row) : null;
+    },
+    createFurnace(draft, at) {
+      const furnace: Furnace = { ...draft, id: ids(), archived: false, createdAt: at };
+      insert.run(furnace);
+      return furnace;
+    },
+    saveFurnace(furnace, at) {
+      const { changes } = update.run({ ...furnace, archived: Number(furnace.archived), at });
+      mustChange(changes, 'furnace', furnace.id);
+      return furnace;
+    },
+  };
+}
