@@ -113,6 +113,7 @@ export const PlanPoint = z.object({ at: EpochMs, celsius: z.number(), low: z.num
 export type PlanPoint = z.infer<typeof PlanPoint>;
 
 export const FiringVerdict = z.enum(['pending', 'met', 'met-with-doubts', 'not-met']);
+export type FiringVerdict = z.infer<typeof FiringVerdict>;
 
 /** The judged state of a firing at one instant. The same readings always give the same answer. */
 export const FiringJudgement = z

@@ -1,0 +1,68 @@
+import type { Params } from '../alarm.ts';
+import type { NextMoveCode } from '../firing.ts';
+import type { DisplayUnit } from '../schedule.ts';
+import { duration, numberOf, rate, temperature } from './format.ts';
+
+/** The next move: trade words, at most 34 characters. */
+
+function heater(params: Params): string {
+  return params.furnaceKind === 'gas-forge' ? 'gas' : params.furnaceKind === 'salt-bath' ? 'bath' : 'oven';
+}
+
+function toGo(text: string, params: Params): string {
+  const seconds = numberOf(params, 'secondsLeft');
+  return seconds === null ? text : `${text}: ${duration(seconds)} to go`;
+}
+
+function heatUp(params: Params, target: string): string {
+  return toGo(params.direction === 'down' ? `Let it fall to ${target}` : `Heat to ${target}`, params);
+}
+
+function heatFaster(params: Params, unit: DisplayUnit): string {
+  const least = numberOf(params, 'leastCelsiusPerHour');
+  if (params.direction === 'down') return 'Let it fall faster';
+  if (params.stalled === 1 || least === null) return 'More heat: it is not rising';
+  return `Heat faster: ${rate(least, unit)}`;
+}
+
+/** The sentence for a code and its numbers. */
+export function moveWords(code: NextMoveCode, params: Params, unit: DisplayUnit): string {
+  const target = temperature(numberOf(params, 'targetCelsius'), unit);
+  const most = rate(numberOf(params, 'mostCelsiusPerHour'), unit);
+  switch (code) {
+    case 'heat-up':
+      return heatUp(params, target);
+    case 'heat-up-slower':
+      return params.direction === 'down' ? `Let it fall slower: ${most}` : `Heat slower: ${most}`;
+    case 'heat-up-faster':
+      return heatFaster(params, unit);
+    case 'ease-off':
+      return `Ease the ${heater(params)} off now`;
+    case 'turn-down':
+      return `Turn the ${heater(params)} down now`;
+    case 'hold':
+      return toGo('Hold', params);
+    case 'hold-raise':
+      return `Raise to ${target}: clock stopped`;
+    case 'quench-now':
+      return 'Quench now';
+    case 'cool-still-air':
+      return 'Take it out, cool in still air';
+    case 'cool-furnace':
+      return toGo('Leave it to cool', params);
+    case 'cool-bury':
+      return 'Bury it, lay it straight';
+    case 'cool-slower':
+      return `Cool slower: ${most} at most`;
+    case 'cool-faster':
+      return `Cool faster: ${rate(numberOf(params, 'leastCelsiusPerHour'), unit)}`;
+    case 'wait-cooling':
+      return `Wait: cooling to ${target}`;
+    case 'no-reading':
+      return 'No reading: look at the probe';
+    case 'done':
+      return 'Done: press Finish';
+    default:
+      throw code satisfies never;
+  }
+}

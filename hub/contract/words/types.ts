@@ -1,0 +1,40 @@
+import type { AlarmKind, Params } from '../alarm.ts';
+import type { FiringEvent, NextMoveCode } from '../firing.ts';
+import type { DisplayUnit, Schedule } from '../schedule.ts';
+
+/** What can be said against a segment's result. */
+export const REASON_CODES = [
+  'moved-on-early',
+  'finished-early',
+  'not-begun',
+  'not-confirmed',
+  'overshoot',
+  'short-overshoot',
+  'blind',
+  'interrupted',
+  'rate-not-seen',
+  'heated-too-fast',
+  'heated-slowly',
+  'cooled-too-fast',
+  'cooled-too-fast-briefly',
+  'cooled-too-slowly',
+] as const;
+export type ReasonCode = (typeof REASON_CODES)[number];
+
+export interface AlarmWords {
+  /** What is wrong, in a few words. */
+  readonly title: string;
+  /** What was measured, against which limit. */
+  readonly message: string;
+  /** What to check and do, in order. */
+  readonly guidance: string[];
+}
+
+/** Everything that a person reads from the hub, in one language. Temperatures are shown in `unit`. */
+export interface Words {
+  alarm(kind: AlarmKind, params: Params, unit: DisplayUnit): AlarmWords;
+  /** At most 34 characters: it is read from five metres. */
+  nextMove(code: NextMoveCode, params: Params, unit: DisplayUnit): string;
+  reason(code: ReasonCode, params: Params, unit: DisplayUnit): string;
+  event(event: Omit<FiringEvent, 'text'>, schedule: Pick<Schedule, 'segments' | 'displayUnit'>): string;
+}

@@ -1,0 +1,120 @@
+import { slide } from '../judging/slope.ts';
+import { bandOf, inside } from './limits.ts';
+import { LONG_SPACING_MS, LONG_SPAN_MS, longRate, SHORT_SPACING_MS, SHORT_SPAN_MS } from './rates.ts';
+import { endSegment, forgetTrend, observe, reached, startSegment } from './segments.ts';
+import { withEvent, withGap, withSegment } from './track.ts';
+import type { FiringCase, FiringState } from './types.ts';
+import { nextStaleAt, viewOf } from './view.ts';
+
+/**
+ * The passing of time. Between two inputs every value holds; the interval is cut exactly where something
+ * changes by itself: a channel goes stale, the soak clock is full, the firing starts.
+ */
+
+/** Moves the state to `to` (epoch ms, not earlier), integrating exactly. */
+export function advanceTo(c: FiringCase, state: FiringState, to: number): FiringState {
+  let now = state;
+  while (now.at < to) {
+    const next = Math.min(to, nextChange(c, now) ?? to);
+    now = settle(c, { ...integrate(c, now, next - now.at), at: next });
+  }
+  return now;
+}
+
+function nextChange(c: FiringCase, state: FiringState): number | null {
+  const instants = [nextStaleAt(c, state), soakFullAt(c, state)];
+  if (state.at < c.startedAt) instants.push(c.startedAt);
+  let next: number | null = null;
+  for (const at of instants) {
+    if (at !== null && (next === null || at < next)) next = at;
+  }
+  return next;
+}
+
+/** The instant at which the soak clock is full if everything stays as it is; null when it does not count. */
+export function soakFullAt(c: FiringCase, state: FiringState): number | null {
+  const segment = c.schedule.segments[state.index];
+  const track = state.segments[state.index];
+  if (segment?.kind !== 'soak' || track?.state !== 'running' || !isCounting(c, state)) return null;
+  return state.at + Math.max(0, segment.durationSeconds * 1000 - track.soakMs);
+}
+
+/** True while the soak clock counts: a soak runs, nothing is blind, the coldest is inside tolerance. */
+export function isCounting(c: FiringCase, state: FiringState): boolean {
+  const segment = c.schedule.segments[state.index];
+  if (state.finishedAt !== null || segment?.kind !== 'soak') return false;
+  const view = viewOf(c, state);
+  const band = bandOf(segment);
+  return view.kind === 'seen' && band !== null && inside(band, view.coldest);
+}
+
+/** Adds `ms` of the present values to the running segment. */
+function integrate(c: FiringCase, state: FiringState, ms: number): FiringState {
+  const track = state.segments[state.index];
+  if (track?.state !== 'running' || state.finishedAt !== null || ms === 0) return state;
+  const view = viewOf(c, state);
+  if (view.kind === 'unwatched') return state;
+  if (view.kind === 'blind') return withSegment(state, state.index, { blindMs: track.blindMs + ms });
+  const band = bandOf(c.schedule.segments[state.index]);
+  const counting = isCounting(c, state);
+  const above = band !== null && track.direction !== 'down' && view.hottest > band.high;
+  const violating = state.conditions['too-fast'].raised || state.conditions['too-slow'].raised;
+  return withSegment(state, state.index, {
+    seenMs: track.seenMs + ms,
+    coldestIntegral: track.coldestIntegral + view.coldest * ms,
+    soakMs: track.soakMs + (counting ? ms : 0),
+    aboveMs: track.aboveMs + (above ? ms : 0),
+    interruptedMs: track.interruptedMs + (!counting && track.soakMs > 0 ? ms : 0),
+    rateViolationMs: track.rateViolationMs + (violating ? ms : 0),
+    sinceMarkMs: track.sinceMarkMs + ms,
+  });
+}
+
+/** Draws the consequences of the present values: start, blindness, ends of segments. */
+export function settle(c: FiringCase, state: FiringState): FiringState {
+  if (state.finishedAt !== null || state.at < c.startedAt) return state;
+  let now = state.index < 0 ? startSegment(c, state, 0) : state;
+  now = settleBlindness(c, now);
+  while (reached(c, now)) now = settleBlindness(c, endSegment(c, now, 'done', 'reached'));
+  return now;
+}
+
+/** Opens and closes the gap. */
+export function settleBlindness(c: FiringCase, state: FiringState): FiringState {
+  const over = state.finishedAt !== null || state.index >= state.segments.length;
+  const blind = !over && viewOf(c, state).kind === 'blind';
+  if (blind === (state.blindSince !== null)) return state;
+  const { at, index: segment } = state;
+  if (blind) return withEvent(forgetTrend({ ...state, blindSince: at }), 'blind', { segment });
+  const from = state.blindSince ?? at;
+  const gaps = at > from ? withGap(state.gaps, { from, to: at }) : state.gaps;
+  const seconds = (at - from) / 1000;
+  return withEvent({ ...state, blindSince: null, gaps }, 'seeing', { segment, params: { seconds } });
+}
+
+/** Takes the present values into the windows that the rates are read from. */
+export function sampleTrend(c: FiringCase, state: FiringState): FiringState {
+  const view = viewOf(c, state);
+  if (view.kind !== 'seen' || state.index < 0) return state;
+  const { at } = state;
+  const coldest = { at, value: view.coldest };
+  const longWindow = slide(state.longWindow, coldest, LONG_SPAN_MS, LONG_SPACING_MS);
+  const next = {
+    ...state,
+    coldestWindow: slide(state.coldestWindow, coldest, SHORT_SPAN_MS, SHORT_SPACING_MS),
+    hottestWindow: slide(state.hottestWindow, { at, value: view.hottest }, SHORT_SPAN_MS, SHORT_SPACING_MS),
+    longWindow,
+  };
+  return noteSteepest(longWindow === state.longWindow ? state : next, next);
+}
+
+function noteSteepest(before: FiringState, next: FiringState): FiringState {
+  const track = next.segments[next.index];
+  if (before === next || track?.state !== 'running' || track.startedAt === null) return next;
+  const rate = longRate(next.longWindow, track.startedAt);
+  const steepest = track.steepestPerSecond;
+  if (rate === null || (steepest !== null && Math.abs(rate) <= Math.abs(steepest))) return next;
+  return withSegment(next, next.index, { steepestPerSecond: rate });
+}
+
+export { observe };

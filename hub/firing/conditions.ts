@@ -1,0 +1,158 @@
+import { ALARM_DEFINITIONS, deadbandOf } from '../alarms/definitions.ts';
+import type { AlarmKind } from '../contract/alarm.ts';
+import { aboveLimit, belowLimit, type Delays, stepCondition } from '../judging/condition.ts';
+import { isCounting } from './advance.ts';
+import { paramsOf } from './finding-params.ts';
+import { type Band, bandOf } from './limits.ts';
+import { overshootAheadSeconds } from './look-ahead.ts';
+import { SECONDS_PER_HOUR, shortRate } from './rates.ts';
+import { withEvent, withSegment } from './track.ts';
+import { CONDITION_NAMES, type ConditionName, type FiringCase, type FiringState } from './types.ts';
+import { type Measured, viewOf } from './view.ts';
+
+/** The conditions of a firing, stepped once an input. Four of them are findings, three guide the next move. */
+
+/** A temperature that counts as nearer: above the noise of a thermocouple at hand. Common practice, no source. */
+const PROGRESS_CELSIUS = 2;
+/** A rate may miss its plan by this share before it counts, and must return to within half of it. */
+const RATE_SLACK = 0.15;
+
+const GUIDES: Readonly<Record<'soak-outside' | 'too-fast' | 'too-slow', Delays>> = {
+  'soak-outside': { onDelayMs: 10_000, offDelayMs: 5000 },
+  'too-fast': { onDelayMs: 30_000, offDelayMs: 15_000 },
+  'too-slow': { onDelayMs: 30_000, offDelayMs: 15_000 },
+};
+
+export const FINDING_CONDITIONS = [
+  'overshoot',
+  'overshoot-ahead',
+  'soak-stalled',
+  'ramp-stalled',
+] as const satisfies readonly (ConditionName & AlarmKind)[];
+
+export function isFinding(name: ConditionName): name is (typeof FINDING_CONDITIONS)[number] {
+  return FINDING_CONDITIONS.some((kind) => kind === name);
+}
+
+function delaysOf(c: FiringCase, name: ConditionName): Delays {
+  if (name === 'soak-outside' || name === 'too-fast' || name === 'too-slow') return GUIDES[name];
+  const { onDelayMs, offDelayMs } = ALARM_DEFINITIONS[name];
+  if (name === 'soak-stalled') return { onDelayMs: c.settings.soakStalledSeconds * 1000, offDelayMs };
+  return { onDelayMs, offDelayMs };
+}
+
+/** Steps every condition at the instant the state stands at, and tells what was raised and cleared. */
+export function stepConditions(c: FiringCase, state: FiringState): FiringState {
+  let next = noteProgress(c, state);
+  for (const name of CONDITION_NAMES) {
+    const before = next.conditions[name];
+    const active = signalOf(c, next, name);
+    const after = stepCondition(before, { active, at: next.at }, delaysOf(c, name));
+    if (after === before) continue;
+    next = { ...next, conditions: { ...next.conditions, [name]: after } };
+    if (isFinding(name) && after.raised !== before.raised) {
+      const kind = after.raised ? 'finding-raised' : 'finding-cleared';
+      next = withEvent(next, kind, { segment: next.index, finding: name, params: paramsOf(c, next, name) });
+    }
+  }
+  return next;
+}
+
+/** True, false, or null while nobody can tell. */
+function signalOf(c: FiringCase, state: FiringState, name: ConditionName): boolean | null {
+  const segment = c.schedule.segments[state.index];
+  if (state.finishedAt !== null || segment === undefined) return false;
+  const view = viewOf(c, state);
+  if (view.kind === 'unwatched') return false;
+  if (view.kind === 'blind') return null;
+  const band = bandOf(segment);
+  switch (name) {
+    case 'overshoot':
+      return band !== null && isOvershoot(state, view, band);
+    case 'overshoot-ahead':
+      return band !== null && isOvershootAhead(c, state, view, band);
+    case 'soak-stalled':
+    case 'soak-outside':
+      return segment.kind === 'soak' && !isCounting(c, state);
+    case 'ramp-stalled':
+      return isRampStalled(c, state);
+    case 'too-fast':
+      return rateSignal(c, state, 'too-fast');
+    case 'too-slow':
+      return rateSignal(c, state, 'too-slow');
+    default:
+      throw name satisfies never;
+  }
+}
+
+function isGoingDown(state: FiringState): boolean {
+  return state.segments[state.index]?.direction === 'down';
+}
+
+function isOvershoot(state: FiringState, view: Measured, band: Band): boolean {
+  if (isGoingDown(state)) return false;
+  const deadband = deadbandOf('overshoot', band.high, band.high - band.target);
+  return aboveLimit(state.conditions.overshoot.signal, view.hottest, band.high, deadband);
+}
+
+function isOvershootAhead(c: FiringCase, state: FiringState, view: Measured, band: Band): boolean {
+  if (isGoingDown(state) || state.conditions.overshoot.signal || view.hottest > band.high) return false;
+  const seconds = overshootAheadSeconds(c, state, view, band);
+  return seconds !== null && seconds <= c.settings.overshootAheadSeconds;
+}
+
+/** How much nearer the target counts as progress in this ramp, °C. */
+function progressStep(c: FiringCase, state: FiringState): number {
+  const segment = c.schedule.segments[state.index];
+  if (segment?.kind !== 'ramp' || segment.rateCelsiusPerHour === null) return PROGRESS_CELSIUS;
+  const planned = (segment.rateCelsiusPerHour / SECONDS_PER_HOUR) * c.settings.rampStalledSeconds;
+  return Math.min(PROGRESS_CELSIUS, planned / 2);
+}
+
+/** Remembers the nearest approach to a ramp's target, and forgets the time since when it comes nearer. */
+function noteProgress(c: FiringCase, state: FiringState): FiringState {
+  const track = state.segments[state.index];
+  const view = viewOf(c, state);
+  if (track === undefined || view.kind !== 'seen' || c.schedule.segments[state.index]?.kind !== 'ramp') {
+    return state;
+  }
+  const down = track.direction === 'down';
+  const value = down ? view.hottest : view.coldest;
+  const gained = track.markCelsius === null ? null : (value - track.markCelsius) * (down ? -1 : 1);
+  if (gained !== null && gained < progressStep(c, state)) return state;
+  return withSegment(state, state.index, { markCelsius: value, sinceMarkMs: 0 });
+}
+
+function isRampStalled(c: FiringCase, state: FiringState): boolean {
+  const track = state.segments[state.index];
+  if (track === undefined || c.schedule.segments[state.index]?.kind !== 'ramp') return false;
+  return track.sinceMarkMs >= c.settings.rampStalledSeconds * 1000;
+}
+
+/** The rates that a segment allows, °C per second towards its target; null: no limit. */
+export function rateLimits(c: FiringCase, index: number): { least: number | null; most: number | null } {
+  const segment = c.schedule.segments[index];
+  if (segment === undefined || segment.kind === 'soak') return { least: null, most: null };
+  if (segment.kind === 'ramp') {
+    const rate = segment.rateCelsiusPerHour === null ? null : segment.rateCelsiusPerHour / SECONDS_PER_HOUR;
+    return { least: rate, most: rate };
+  }
+  const { minimumRateCelsiusPerHour: least, maximumRateCelsiusPerHour: most } = segment;
+  return {
+    least: least === null ? null : least / SECONDS_PER_HOUR,
+    most: most === null ? null : most / SECONDS_PER_HOUR,
+  };
+}
+
+function rateSignal(c: FiringCase, state: FiringState, side: 'too-fast' | 'too-slow'): boolean {
+  const limits = rateLimits(c, state.index);
+  const limit = side === 'too-fast' ? limits.most : limits.least;
+  const measured = shortRate(state.coldestWindow);
+  if (limit === null || measured === null) return false;
+  const down = c.schedule.segments[state.index]?.kind === 'cool' || isGoingDown(state);
+  const rate = down ? -measured : measured;
+  const was = state.conditions[side].signal;
+  return side === 'too-fast'
+    ? aboveLimit(was, rate, limit * (1 + RATE_SLACK), (limit * RATE_SLACK) / 2)
+    : belowLimit(was, rate, limit * (1 - RATE_SLACK), (limit * RATE_SLACK) / 2);
+}

@@ -1,0 +1,53 @@
+import { curveTrend, lineTrend, riseWithin, secondsToRise, type Trend } from '../judging/slope.ts';
+import type { Band } from './limits.ts';
+import { isLongEnough, SECONDS_PER_HOUR } from './rates.ts';
+import type { FiringCase, FiringState } from './types.ts';
+import type { Measured } from './view.ts';
+
+/**
+ * Overshoot ahead: will the hottest watched channel cross the upper limit soon? A good approach slows down, so
+ * the trend is read with its curvature; and whoever holds the plan (an oven's controller, a ramp at its planned
+ * rate) is trusted up to the target.
+ */
+
+/** A rate below this many of its standard errors is noise. */
+const SURE = 3;
+/** A ramp that is at most this much faster than planned is following its plan. */
+const FOLLOWS = 1.25;
+
+/** The trend of the hottest channel at this instant; null while there is too little of it, or it does not rise. */
+export function risingTrend(state: FiringState): Trend | null {
+  if (!isLongEnough(state.hottestWindow)) return null;
+  const curve = curveTrend(state.hottestWindow);
+  const line = lineTrend(state.hottestWindow);
+  const trend = curve ?? line;
+  if (trend === null || trend.perSecond <= SURE * trend.error || trend.perSecond <= 0) return null;
+  return trend;
+}
+
+/** Seconds until the upper limit is crossed, or null when it is not, or when nothing needs to be said yet. */
+export function overshootAheadSeconds(
+  c: FiringCase,
+  state: FiringState,
+  view: Measured,
+  band: Band,
+): number | null {
+  const distance = band.high - view.hottest;
+  const trend = risingTrend(state);
+  if (trend === null || distance < 0) return null;
+  if (view.hottest < band.target && isControlled(c, state, trend)) return null;
+  if (riseWithin(trend, c.settings.overshootAheadSeconds) < distance) return null;
+  return secondsToRise(trend, distance);
+}
+
+/** True when something else than the smith's hand follows a plan here. */
+function isControlled(c: FiringCase, state: FiringState, trend: Trend): boolean {
+  if (c.furnaceKind !== 'gas-forge') return true;
+  for (let i = state.index; i >= 0; i--) {
+    const segment = c.schedule.segments[i];
+    if (segment?.kind !== 'ramp') continue;
+    if (segment.rateCelsiusPerHour === null) return false;
+    return trend.perSecond * SECONDS_PER_HOUR <= segment.rateCelsiusPerHour * FOLLOWS;
+  }
+  return false;
+}
