@@ -2,7 +2,7 @@
  * The colour steel has at a heat, as smiths read it.
  *
  * Names and limits: Chapman, Workshop Technology part 1 (5th ed. 1972), as an
- * encyclopaedia page prints it; his overlapping ranges are cut at their middle.
+ * encyclopaedia page prints them (cherry 815-870 and light cherry 871-981 included).
  * Just visible in a dark room from 400 °C (visibility list, secondary).
  *
  * Authors disagree widely: "cherry" means 635 to 900 °C depending on whom one

@@ -43,8 +43,10 @@ export function timeToTolerance(question: ArrivalQuestion): Arrival {
   const { targetCelsius } = question;
   const tolerance = requireRange('tolerance', question.toleranceCelsius, 0.1, 200, 'K');
   const limit = requireRange('limit', question.limitSeconds ?? FORTY_EIGHT_HOURS, 1, 30 * 86_400, 's');
-  const missing = (s: PieceState): number => Math.abs(s.coreCelsius - targetCelsius) - tolerance;
   let state = question.from;
+  // Distance to the near edge of the band, so that a long step cannot leap over a narrow one.
+  const side = Math.sign(targetCelsius - state.coreCelsius);
+  const missing = (s: PieceState): number => side * (targetCelsius - s.coreCelsius) - tolerance;
   let seconds = 0;
   while (missing(state) > 0) {
     if (seconds >= limit) throw neverArrives(question, limit, state);

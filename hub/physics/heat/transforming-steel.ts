@@ -125,9 +125,15 @@ function onWay(way: RisingTable, sensible: RisingTable, enthalpyJKg: number, lat
   return { celsius, austenite, capacityJKgK: way.slopeAt(celsius) };
 }
 
-/** The share is read from the tables, not from the ramp, so that heat in equals heat out to rounding. */
+/**
+ * The share is read from the tables, not from the ramp, so that heat in equals
+ * heat out to rounding; a billionth short of whole counts as whole, for "no
+ * pearlite at all" decides whether undercooling is needed.
+ */
 function share(way: RisingTable, sensible: RisingTable, celsius: number, latent: number): number {
-  return Math.min(1, Math.max(0, (way.at(celsius) - sensible.at(celsius)) / latent));
+  const raw = (way.at(celsius) - sensible.at(celsius)) / latent;
+  if (raw < 1e-9) return 0;
+  return raw > 1 - 1e-9 ? 1 : raw;
 }
 
 function alongRamp(from: number, to: number, latent: number): RisingTable {
