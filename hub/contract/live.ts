@@ -50,7 +50,14 @@ export const LiveChange = z.discriminatedUnion('type', [
 ]);
 export type LiveChange = z.infer<typeof LiveChange>;
 
-export const LiveHeartbeat = z.object({ type: z.literal('heartbeat'), seq: z.int(), now: EpochMs });
+export const LiveHeartbeat = z.object({
+  type: z.literal('heartbeat'),
+  seq: z.int(),
+  now: EpochMs,
+  judging: z
+    .boolean()
+    .describe('False: readings are kept, but a judge has failed and nothing is being judged'),
+});
 export type LiveHeartbeat = z.infer<typeof LiveHeartbeat>;
 
 export const LiveMessage = z.union([LiveSnapshot, LiveChange, LiveHeartbeat]);

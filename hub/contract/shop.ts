@@ -123,6 +123,7 @@ export const ChannelDraft = z
     staleAfterSeconds: z.number().gt(0).max(86_400).nullable().default(null),
   })
   .meta({ id: 'ChannelDraft' });
+export type ChannelDraft = z.infer<typeof ChannelDraft>;
 export const Channel = z
   .object({
     id: Id,

@@ -27,11 +27,11 @@ export class Timeline<State, Input> {
   #checkpoints: Checkpoint<State>[];
   #thinnedTo: number;
 
-  /** `startAt`: inputs at or before this instant are not the judge's, except those at `startAt` itself. */
-  constructor(model: Model<State, Input>, startAt: number) {
+  /** The judge stands at `at` before its first input: everything later is its to judge. */
+  constructor(model: Model<State, Input>, at: number) {
     this.#model = model;
-    this.#checkpoints = [{ at: startAt - 1, state: model.start() }];
-    this.#thinnedTo = startAt;
+    this.#checkpoints = [{ at, state: model.start() }];
+    this.#thinnedTo = at;
   }
 
   get at(): number {

@@ -61,7 +61,7 @@ export function moveWords(code: NextMoveCode, params: Params, unit: DisplayUnit)
     case 'no-reading':
       return 'No reading: look at the probe';
     case 'done':
-      return 'Done: press Finish';
+      return params.finished === 1 ? 'Finished' : 'Done: press Finish';
     default:
       throw code satisfies never;
   }

@@ -1,0 +1,140 @@
+import { randomUUID } from 'node:crypto';
+import { join } from 'node:path';
+import type { Logger } from 'pino';
+import { openArchive } from './archive/open.ts';
+import type { Archive } from './archive/types.ts';
+import { createEmbeddedBroker } from './broker/embedded.ts';
+import { createExternalBroker } from './broker/external.ts';
+import type { MessageSource } from './broker/types.ts';
+import { createCommitter } from './intake/committer.ts';
+import { createIntake } from './intake/intake.ts';
+import type { HubSettings } from './settings.ts';
+import type { Clock } from './time/clock.ts';
+import { ChangeBus } from './watch/changes.ts';
+import { Watch } from './watch/watch.ts';
+import { createApp } from './web/app.ts';
+import { Feed } from './web/feed.ts';
+import { startWebServer } from './web/server.ts';
+
+export const VERSION = '0.1.0';
+/** A connection that announces a larger packet is closed: aedes itself knows no bound. */
+const MOST_PACKET_BYTES = 4 * 1024 * 1024;
+/** A judge that has failed is told to every wall for this long after its last failure. */
+const FAULT_SHOWN_MS = 60_000;
+
+interface HubParts {
+  readonly settings: HubSettings;
+  readonly clock: Clock;
+  readonly log: Logger;
+  readonly dashboardDir: string;
+}
+
+export interface Hub {
+  readonly wallUrl: string;
+  readonly mqttAddress: string;
+  stop(): Promise<void>;
+}
+
+/** The composition root: builds the parts, hands them to each other, stops them in reverse order. */
+export async function startHub(parts: HubParts): Promise<Hub> {
+  const { settings, clock, log } = parts;
+  const archive = openArchive({
+    path: join(settings.dataDir, 'soakwatch.sqlite'),
+    ids: randomUUID,
+    simulated: settings.simulated,
+    now: clock.now(),
+  });
+  const stops: (() => void | Promise<void>)[] = [() => archive.close()];
+  const stop = async (): Promise<void> => {
+    for (const undo of stops.splice(0).reverse()) await undo();
+  };
+  try {
+    return await assemble(parts, archive, stops, stop);
+  } catch (fault) {
+    log.debug(fault, 'not started');
+    await stop();
+    throw fault;
+  }
+}
+
+async function assemble(
+  parts: HubParts,
+  archive: Archive,
+  stops: (() => void | Promise<void>)[],
+  stop: () => Promise<void>,
+): Promise<Hub> {
+  const { settings, clock, log, dashboardDir } = parts;
+  archive.forgetNodeStatus(clock.now());
+  const faults = faultWatch(clock, log);
+  const bus = new ChangeBus(faults.note);
+  const watch = new Watch({
+    archive,
+    clock,
+    bus,
+    newId: randomUUID,
+    simulated: settings.simulated,
+    onFault: faults.note,
+  });
+  const committer = createCommitter({ archive, clock });
+  const intake = createIntake({ archive, committer, clock });
+  stops.push(committer.onCommit((commit) => watch.committed(commit)));
+  stops.push(() => committer.drain());
+  watch.start();
+  stops.push(() => watch.stop());
+
+  const broker = openBroker(parts, archive, intake);
+  stops.push(() => broker.source.stop());
+  const { address } = await broker.source.start((message) => intake.accept(message));
+
+  const feed = new Feed({ archive, watch, bus, clock, epoch: randomUUID(), judging: faults.judging });
+  feed.start();
+  stops.push(() => feed.stop());
+  const rules = { hostNames: settings.hostNames };
+  const app = createApp(
+    {
+      archive,
+      watch,
+      bus,
+      clock,
+      catalogueChanged: () => {
+        intake.refresh();
+        broker.resubscribe();
+      },
+      mqttAddress: () => address,
+      dashboardDir,
+      version: VERSION,
+      judging: faults.judging,
+      onFault: (fault) => log.error(fault, 'a request failed'),
+    },
+    rules,
+  );
+  const server = await startWebServer({
+    app,
+    feed,
+    rules,
+    bind: settings.bind,
+    port: settings.httpPort,
+    mqttStream: broker.handleStream,
+    mostMqttBytes: MOST_PACKET_BYTES,
+  });
+  stops.push(() => server.stop());
+  const host = settings.bind.includes(':') ? `[${settings.bind}]` : settings.bind;
+  return { wallUrl: `http://${host}:${server.port}/`, mqttAddress: address, stop };
+}
+
+interface FaultWatch {
+  note(fault: unknown): void;
+  judging(): boolean;
+}
+
+/** A judge or listener that fails is logged, and the walls are told that nothing is being judged. */
+function faultWatch(clock: Clock, log: Logger): FaultWatch {
+  let last = Number.NEGATIVE_INFINITY;
+  return {
+    note(fault) {
+      last = clock.now();
+      log.error(fault, 'a judge failed');
+    },
+    judging: () => clock.now() - last > FAULT_SHOWN_MS,
+  };
+}

@@ -1,0 +1,9 @@
+import type { AlarmRow } from '../archive/types.ts';
+import type { Alarm } from '../contract/alarm.ts';
+import type { DisplayUnit } from '../contract/schedule.ts';
+import { words } from '../contract/words/words.ts';
+
+/** An alarm with its words, in the shop's unit. */
+export function worded(row: AlarmRow, unit: DisplayUnit): Alarm {
+  return { ...row, ...words('en').alarm(row.kind, row.params, unit) };
+}

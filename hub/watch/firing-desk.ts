@@ -1,0 +1,266 @@
+import type { Archive, FiringRow } from '../archive/types.ts';
+import type { Finding } from '../contract/alarm.ts';
+import type { Firing, FiringDetail, FiringDraft, FiringJudgement } from '../contract/firing.ts';
+import type { LiveFiring } from '../contract/live.ts';
+import type { ChannelReading } from '../contract/reading.ts';
+import type { Schedule } from '../contract/schedule.ts';
+import type { Furnace } from '../contract/shop.ts';
+import type { ChangeBus } from './changes.ts';
+import { WatchError } from './errors.ts';
+import { FiringTrack, judgeFromArchive, type TrackParts } from './firing-track.ts';
+
+interface FiringDeskParts {
+  readonly archive: Archive;
+  readonly bus: ChangeBus;
+  readonly simulated: boolean;
+}
+
+/** Starts, carries on and ends firings. The judged state is kept now and then; the truth is the readings. */
+export class FiringDesk {
+  readonly #archive: Archive;
+  readonly #bus: ChangeBus;
+  readonly #simulated: boolean;
+  readonly #tracks = new Map<string, FiringTrack>();
+  /** Finished firings whose readings changed afterwards, waiting to be judged again. */
+  readonly #dirty = new Set<string>();
+
+  constructor(parts: FiringDeskParts) {
+    this.#archive = parts.archive;
+    this.#bus = parts.bus;
+    this.#simulated = parts.simulated;
+  }
+
+  /** Takes up every firing that was running when the hub stopped: a restart is a replay. */
+  resume(now: number): void {
+    for (const row of this.#archive.runningFirings()) {
+      const track = this.#track(row);
+      track.advance(now);
+      this.#tracks.set(row.id, track);
+    }
+  }
+
+  /** Settings or channels changed: the judges of running firings start again with them. */
+  restart(now: number): void {
+    this.#tracks.clear();
+    this.resume(now);
+  }
+
+  advance(now: number): readonly Finding[] {
+    const findings: Finding[] = [];
+    for (const [id, track] of this.#tracks) {
+      track.advance(now);
+      findings.push(...track.findings());
+      this.#tellRunning(id, track);
+    }
+    this.#judgeOneDirty();
+    return findings;
+  }
+
+  learned(reading: ChannelReading): void {
+    for (const track of this.#tracks.values()) {
+      if (track.watches(reading.channel)) track.learned(reading.at);
+    }
+  }
+
+  /** Readings of a channel came in for the past: finished firings that watched it are judged again. */
+  learnedPast(channelId: string, from: number, to: number): void {
+    for (const id of this.#archive.finishedFiringsWatching(channelId, from, to)) this.#dirty.add(id);
+  }
+
+  live(): LiveFiring[] {
+    return [...this.#tracks].flatMap(([id, track]) => this.#liveOf(id, track) ?? []);
+  }
+
+  /** The furnace of a running firing, for placing its alarms. */
+  furnaceOf(firingId: string): string | null {
+    return this.#archive.firing(firingId)?.furnaceId ?? null;
+  }
+
+  detail(id: string): FiringDetail {
+    const row = this.#row(id);
+    const { judgement, confirmations: _, ...firing } = row;
+    const track = this.#tracks.get(id);
+    return { ...firing, judgement: track?.judgement() ?? judgement ?? this.#judge(row) };
+  }
+
+  start(draft: FiringDraft, now: number): FiringDetail {
+    const furnace = this.#furnace(draft.furnaceId);
+    const schedule = this.#schedule(draft.scheduleId);
+    const startedAt = draft.startedAt ?? now;
+    const endedAt = draft.endedAt ?? null;
+    checkInstants(startedAt, endedAt, now);
+    refuseBeyondRating(furnace, schedule);
+    if (endedAt === null) this.#refuseBusy(furnace);
+    const row = this.#archive.createFiring({
+      furnaceId: furnace.id,
+      title: draft.title || schedule.name,
+      note: draft.note,
+      status: endedAt === null ? 'running' : 'finished',
+      simulated: this.#simulated,
+      startedAt,
+      endedAt,
+      schedule,
+      watchedChannels: this.#watchedChannels(furnace),
+      createdAt: now,
+    });
+    if (endedAt === null) this.#begin(row, now);
+    else this.#archive.saveJudgement(row.id, this.#judge(row));
+    return this.detail(row.id);
+  }
+
+  confirm(id: string, segment: number, now: number): FiringDetail {
+    const track = this.#running(id);
+    track.advance(now);
+    const judgement = track.judgement();
+    if (judgement.segmentIndex !== segment) {
+      throw new WatchError(
+        'nothing-to-confirm',
+        `segment ${segment + 1} is not the one running (that is segment ${judgement.segmentIndex + 1}): look at the wall and confirm again`,
+      );
+    }
+    this.#archive.confirmSegment(id, segment, now);
+    track.learned(now);
+    track.advance(now);
+    this.#tellRunning(id, track);
+    return this.detail(id);
+  }
+
+  finish(id: string, at: number, abandoned: boolean): FiringDetail {
+    this.#running(id);
+    const row = this.#row(id);
+    if (at < row.startedAt) {
+      throw new WatchError('invalid-request', 'a firing cannot end before it started: send a later `at`');
+    }
+    const { judgement: _j, confirmations: _c, ...firing } = row;
+    const ended: Firing = { ...firing, status: abandoned ? 'abandoned' : 'finished', endedAt: at };
+    this.#archive.saveFiring(ended);
+    this.#tracks.delete(id);
+    this.#archive.saveJudgement(id, this.#judge(this.#row(id)));
+    this.#bus.tell({ type: 'firing', id, live: null });
+    return this.detail(id);
+  }
+
+  /** Changes the words about a firing, never its course. */
+  rename(id: string, words: { title?: string; note?: string }): void {
+    const { judgement: _j, confirmations: _c, ...firing } = this.#row(id);
+    this.#archive.saveFiring({ ...firing, ...words });
+  }
+
+  /** Keeps the judged state of everything that runs, so that lists and a crash know it. */
+  keep(): void {
+    for (const [id, track] of this.#tracks) this.#archive.saveJudgement(id, track.judgement());
+  }
+
+  #begin(row: FiringRow, now: number): void {
+    const track = this.#track(row);
+    track.advance(now);
+    this.#tracks.set(row.id, track);
+    this.#archive.saveJudgement(row.id, track.judgement());
+    this.#tellRunning(row.id, track);
+  }
+
+  #judgeOneDirty(): void {
+    const [id] = this.#dirty;
+    if (id === undefined) return;
+    this.#dirty.delete(id);
+    const row = this.#archive.firing(id);
+    if (row && row.status !== 'running') this.#archive.saveJudgement(id, this.#judge(row));
+  }
+
+  #judge(row: FiringRow): FiringJudgement {
+    return judgeFromArchive(this.#parts(row), row.endedAt ?? row.startedAt);
+  }
+
+  #track(row: FiringRow): FiringTrack {
+    return new FiringTrack(this.#parts(row));
+  }
+
+  #parts(row: FiringRow): TrackParts {
+    return {
+      row: () => this.#row(row.id),
+      furnace: this.#furnace(row.furnaceId),
+      channels: this.#archive.channels(),
+      settings: this.#archive.shop().settings,
+      readings: this.#archive.readings,
+    };
+  }
+
+  #liveOf(id: string, track: FiringTrack): LiveFiring | null {
+    const row = this.#archive.firing(id);
+    if (!row) return null;
+    const { judgement: _j, confirmations: _c, ...firing } = row;
+    const { events: _e, ...judgement } = track.judgement();
+    return { firing, judgement };
+  }
+
+  #tellRunning(id: string, track: FiringTrack): void {
+    this.#bus.tell({ type: 'firing', id, live: this.#liveOf(id, track) });
+  }
+
+  #row(id: string): FiringRow {
+    const row = this.#archive.firing(id);
+    if (!row) throw new WatchError('not-found', `there is no firing ${id}`);
+    return row;
+  }
+
+  #running(id: string): FiringTrack {
+    const track = this.#tracks.get(id);
+    if (track) return track;
+    this.#row(id);
+    throw new WatchError(
+      'not-running',
+      'this firing is over: nothing about its course can be changed any more',
+    );
+  }
+
+  #furnace(id: string): Furnace {
+    const furnace = this.#archive.furnace(id);
+    if (!furnace) throw new WatchError('not-found', `there is no furnace ${id}: add it under Setup first`);
+    return furnace;
+  }
+
+  #schedule(id: string): Schedule {
+    const schedule = this.#archive.schedule(id);
+    if (!schedule)
+      throw new WatchError('not-found', `there is no schedule ${id}: add it under Schedules first`);
+    return schedule;
+  }
+
+  #refuseBusy(furnace: Furnace): void {
+    const busy = this.#archive.runningFirings().find((row) => row.furnaceId === furnace.id);
+    if (!busy) return;
+    throw new WatchError(
+      'furnace-busy',
+      `${furnace.name} is already in a firing (${busy.title}): finish that one first`,
+    );
+  }
+
+  #watchedChannels(furnace: Furnace): string[] {
+    const watched = this.#archive
+      .channels()
+      .filter((c) => c.furnaceId === furnace.id && c.adopted && !c.archived)
+      .filter((c) => c.quantity === 'temperature' && (c.role === 'chamber' || c.role === 'load'));
+    if (watched.length > 0) return watched.map((channel) => channel.id);
+    throw new WatchError(
+      'no-watched-channel',
+      `${furnace.name} has no temperature channel: under Setup give it one with the role chamber or load`,
+    );
+  }
+}
+
+function checkInstants(startedAt: number, endedAt: number | null, now: number): void {
+  if (startedAt > now) throw new WatchError('invalid-request', 'a firing cannot start in the future');
+  if (endedAt !== null && (endedAt <= startedAt || endedAt > now)) {
+    throw new WatchError('invalid-request', 'endedAt must lie after startedAt and not in the future');
+  }
+}
+
+function refuseBeyondRating(furnace: Furnace, schedule: Schedule): void {
+  const hottest = schedule.segments.findIndex((segment) => segment.targetCelsius > furnace.ratedCelsius);
+  const segment = schedule.segments[hottest];
+  if (!segment) return;
+  throw new WatchError(
+    'beyond-rating',
+    `segment ${hottest + 1} asks for ${segment.targetCelsius} °C, but ${furnace.name} is rated for ${furnace.ratedCelsius} °C: change the schedule or use another furnace`,
+  );
+}

@@ -1,0 +1,140 @@
+import type { Archive, IntakeCommit } from '../archive/types.ts';
+import type { FiringDetail, FiringDraft } from '../contract/firing.ts';
+import type { ChannelReading } from '../contract/reading.ts';
+import type { Clock } from '../time/clock.ts';
+import { AlarmDesk } from './alarm-desk.ts';
+import type { ChangeBus } from './changes.ts';
+import { FiringDesk } from './firing-desk.ts';
+import { TICK_MS } from './firing-track.ts';
+import { ShopWatch } from './shop-watch.ts';
+
+/** A reading this much behind the clock is late for firings that are already over. */
+const PAST_MS = 5_000;
+const KEEP_MS = 60_000;
+
+interface WatchParts {
+  readonly archive: Archive;
+  readonly clock: Clock;
+  readonly bus: ChangeBus;
+  readonly newId: () => string;
+  readonly simulated: boolean;
+  readonly onFault: (fault: unknown) => void;
+}
+
+interface Past {
+  from: number;
+  to: number;
+}
+
+/**
+ * Stands watch: carries the judges on as readings are committed and as time passes, keeps the alarm book, and
+ * tells the live feed. It holds no judgement of its own; everything it knows can be replayed from the archive.
+ */
+export class Watch {
+  readonly firings: FiringDesk;
+  readonly alarms: AlarmDesk;
+  readonly #parts: WatchParts;
+  readonly #shop: ShopWatch;
+  readonly #newest = new Map<string, number>();
+  readonly #past = new Map<string, Past>();
+  #stops: (() => void)[] = [];
+
+  constructor(parts: WatchParts) {
+    this.#parts = parts;
+    const { archive, bus, clock } = parts;
+    this.firings = new FiringDesk({ archive, bus, simulated: parts.simulated });
+    this.#shop = new ShopWatch(archive, clock.now());
+    this.alarms = new AlarmDesk({ archive, bus, newId: parts.newId });
+  }
+
+  start(): void {
+    const { clock } = this.#parts;
+    this.firings.resume(clock.now());
+    this.#stops = [
+      clock.every(TICK_MS, () => this.#guard(() => this.tick())),
+      clock.every(KEEP_MS, () => this.#guard(() => this.firings.keep())),
+    ];
+  }
+
+  stop(): void {
+    for (const stop of this.#stops) stop();
+    this.#stops = [];
+    this.firings.keep();
+  }
+
+  /** Told by intake after each commit, before the acknowledgements leave. */
+  committed(commit: IntakeCommit): void {
+    const now = this.#parts.clock.now();
+    for (const reading of commit.readings) this.#take(reading, now);
+    for (const node of commit.nodes) {
+      this.#parts.bus.tell({ type: 'node', node });
+      this.#shop.event({ kind: 'node-status', at: now, node: node.name, status: node.status });
+    }
+    for (const channel of commit.channels) this.#parts.bus.tell({ type: 'channel', channel });
+  }
+
+  tick(): void {
+    const now = this.#parts.clock.now();
+    this.#flushPast();
+    const findings = [...this.#shop.findings(now), ...this.firings.advance(now)];
+    this.alarms.judge(findings, now);
+  }
+
+  startFiring(draft: FiringDraft): FiringDetail {
+    const now = this.#parts.clock.now();
+    const detail = this.firings.start(draft, now);
+    if (detail.status === 'running') {
+      const { id: firingId, furnaceId, watchedChannels: watched } = detail;
+      this.#shop.event({ kind: 'firing-running', at: now, firingId, furnaceId, watched });
+    }
+    return detail;
+  }
+
+  finishFiring(id: string, at: number | undefined, abandoned: boolean): FiringDetail {
+    const now = this.#parts.clock.now();
+    const detail = this.firings.finish(id, Math.min(at ?? now, now), abandoned);
+    this.#shop.event({ kind: 'firing-over', at: now, firingId: id });
+    this.tick();
+    return detail;
+  }
+
+  /** Furnaces, channels or limits were changed by a person. */
+  setupChanged(): void {
+    const now = this.#parts.clock.now();
+    this.firings.restart(now);
+    this.#shop.restart(now);
+  }
+
+  #take(reading: ChannelReading, now: number): void {
+    this.firings.learned(reading);
+    this.#shop.learned(reading);
+    if (reading.at < now - PAST_MS) this.#rememberPast(reading);
+    const newest = this.#newest.get(reading.channel) ?? Number.NEGATIVE_INFINITY;
+    if (reading.at < newest) return;
+    this.#newest.set(reading.channel, reading.at);
+    this.#parts.bus.tell({ type: 'reading', reading });
+  }
+
+  #rememberPast(reading: ChannelReading): void {
+    const past = this.#past.get(reading.channel);
+    if (!past) this.#past.set(reading.channel, { from: reading.at, to: reading.at });
+    else {
+      past.from = Math.min(past.from, reading.at);
+      past.to = Math.max(past.to, reading.at);
+    }
+  }
+
+  #flushPast(): void {
+    for (const [channel, { from, to }] of this.#past) this.firings.learnedPast(channel, from, to);
+    this.#past.clear();
+  }
+
+  /** A judge that fails must not take the hub down, nor fail quietly. */
+  #guard(run: () => void): void {
+    try {
+      run();
+    } catch (fault) {
+      this.#parts.onFault(fault);
+    }
+  }
+}

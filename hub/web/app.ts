@@ -1,0 +1,153 @@
+import { serveStatic } from '@hono/node-server/serve-static';
+import { OpenAPIHono } from '@hono/zod-openapi';
+import { bodyLimit } from 'hono/body-limit';
+import { HTTPException } from 'hono/http-exception';
+import { secureHeaders } from 'hono/secure-headers';
+import { z } from 'zod';
+import { PROBLEM_CODES, type ProblemCode } from '../contract/problem.ts';
+import { type GuardRules, guard } from './guard.ts';
+import type { WebParts } from './parts.ts';
+import { answerInvalid, answerProblem } from './problem.ts';
+import { declareRoute, json } from './route.ts';
+import { alarmRoutes } from './routes/alarms.ts';
+import { bindingRoutes } from './routes/bindings.ts';
+import { channelRoutes } from './routes/channels.ts';
+import { firingRoutes } from './routes/firings.ts';
+import { furnaceRoutes } from './routes/furnaces.ts';
+import { nodeRoutes } from './routes/nodes.ts';
+import { recordRoutes } from './routes/record.ts';
+import { scheduleRoutes } from './routes/schedules.ts';
+import { shopRoutes } from './routes/shop.ts';
+
+/** The largest request body: a long schedule or note is a few kilobytes. */
+const MOST_BODY_BYTES = 262_144;
+
+const health = declareRoute('look', {
+  method: 'get',
+  path: '/healthz',
+  summary: 'Whether the hub stores and judges',
+  responses: {
+    200: json(
+      z.object({ status: z.literal('ok'), version: z.string(), now: z.int() }),
+      'It stores and judges',
+    ),
+  },
+});
+
+export function createApp(parts: WebParts, rules: GuardRules): OpenAPIHono {
+  const app = new OpenAPIHono({
+    defaultHook: (result, c) => (result.success ? undefined : answerInvalid(c, result.error)),
+  });
+  app.use(guard(rules));
+  app.use(headers());
+  app.use('/api/*', bodyLimit({ maxSize: MOST_BODY_BYTES, onError: (c) => tooLarge(c) }));
+  app.use('/api/*', async (c, next) => {
+    await next();
+    c.header('cache-control', 'no-store');
+  });
+  app.onError((fault, c) => answerFault(parts, fault, c));
+
+  app.openapi(health, (c) => {
+    if (!parts.archive.alive())
+      return answerProblem(c, 'archive-unavailable', 'the archive does not answer') as never;
+    if (!parts.judging())
+      return answerProblem(c, 'internal-error', 'a judge has failed: see the log') as never;
+    return c.json({ status: 'ok' as const, version: parts.version, now: parts.clock.now() }, 200);
+  });
+  for (const add of [
+    shopRoutes,
+    furnaceRoutes,
+    nodeRoutes,
+    channelRoutes,
+    bindingRoutes,
+    scheduleRoutes,
+    firingRoutes,
+    recordRoutes,
+    alarmRoutes,
+  ]) {
+    add(app, parts);
+  }
+  app.doc31('/openapi.json', {
+    openapi: '3.1.0',
+    info: {
+      title: 'Soakwatch hub',
+      version: parts.version,
+      license: { name: 'MIT' },
+      description:
+        'Readings, firings and alarms of one shop. Base units throughout: °C, Pa, ppm, kg; instants in epoch milliseconds UTC. An aid: it never replaces a certified CO alarm or the local code.',
+    },
+  });
+  app.all('/api/*', (c) =>
+    answerProblem(c, 'not-found', `there is no ${new URL(c.req.url).pathname}: see /openapi.json`),
+  );
+  dashboard(app, parts.dashboardDir);
+  return app;
+}
+
+function headers(): ReturnType<typeof secureHeaders> {
+  return secureHeaders({
+    contentSecurityPolicy: {
+      defaultSrc: ["'self'"],
+      scriptSrc: ["'self'"],
+      styleSrc: ["'self'"],
+      imgSrc: ["'self'", 'data:'],
+      fontSrc: ["'self'"],
+      connectSrc: ["'self'", 'ws:', 'wss:'],
+      objectSrc: ["'none'"],
+      baseUri: ["'none'"],
+      formAction: ["'self'"],
+      frameAncestors: ["'none'"],
+    },
+    // Plain HTTP on the shop's own machine: a promise of HTTPS would lock it out.
+    strictTransportSecurity: false,
+    crossOriginResourcePolicy: 'same-origin',
+    crossOriginOpenerPolicy: 'same-origin',
+    referrerPolicy: 'no-referrer',
+    xFrameOptions: 'DENY',
+  });
+}
+
+/** The built screens. Any page address answers with the same page; the router in it does the rest. */
+function dashboard(app: OpenAPIHono, root: string): void {
+  app.get('/assets/*', async (c, next) => {
+    await next();
+    if (c.res.ok) c.header('cache-control', 'public, max-age=31536000, immutable');
+  });
+  app.use(serveStatic({ root }));
+  app.get('*', async (c, next) => {
+    if (/\.[a-z0-9]+$/i.test(new URL(c.req.url).pathname))
+      return answerProblem(c, 'not-found', 'there is no such file');
+    return serveStatic({ root, path: 'index.html' })(c, next);
+  });
+  app.notFound((c) =>
+    answerProblem(c, 'not-found', 'there is no such page; has the dashboard been built? (npm run build)'),
+  );
+}
+
+type AnyContext = Parameters<typeof answerProblem>[0];
+
+function tooLarge(c: AnyContext): Response {
+  return answerProblem(c, 'payload-too-large', `a request body may hold ${MOST_BODY_BYTES} bytes at most`);
+}
+
+/** Exceptions become answers here and nowhere else. */
+function answerFault(parts: WebParts, fault: unknown, c: AnyContext): Response {
+  if (fault instanceof HTTPException)
+    return answerProblem(c, codeForStatus(fault.status), fault.message || 'the request does not fit');
+  if (fault instanceof Error && 'code' in fault && typeof fault.code === 'string') {
+    if (isProblemCode(fault.code)) return answerProblem(c, fault.code, fault.message);
+    if (fault.code === 'disk') return answerProblem(c, 'archive-unavailable', fault.message);
+  }
+  parts.onFault(fault);
+  return answerProblem(c, 'internal-error', 'the hub made a mistake; it has been written to its log');
+}
+
+function isProblemCode(code: string): code is ProblemCode {
+  return Object.hasOwn(PROBLEM_CODES, code);
+}
+
+function codeForStatus(status: number): ProblemCode {
+  if (status === 413) return 'payload-too-large';
+  if (status === 415) return 'unsupported-media-type';
+  return status >= 500 ? 'internal-error' : 'invalid-request';
+}
