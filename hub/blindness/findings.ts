@@ -112,11 +112,16 @@ function working(config: BlindnessConfig, state: BlindnessState): { furnace: Fur
   return found;
 }
 
+/** Only a CO sensor in the room watches the air; a room thermometer does not. */
+function isAirChannel(channel: BlindnessChannel): boolean {
+  return channel.role === 'room-air' && channel.quantity === 'carbon-monoxide';
+}
+
 function airFinding(config: BlindnessConfig, state: BlindnessState): Finding | null {
   const [first, ...others] = working(config, state);
   if (first === undefined) return null;
   const since = Math.min(first.since, ...others.map((other) => other.since));
-  const air = config.channels.filter((channel) => channel.role === 'room-air');
+  const air = config.channels.filter(isAirChannel);
   const blind: number[] = [];
   for (const channel of air) {
     const from = blindSince(state, channel, since);
@@ -139,7 +144,7 @@ function airNeeds(config: BlindnessConfig, state: BlindnessState): Need[] {
   const [first] = working(config, state);
   if (first === undefined) return [];
   return config.channels
-    .filter((channel) => channel.role === 'room-air')
+    .filter(isAirChannel)
     .map((channel) => ({ channel, firing: null, since: first.since }));
 }
 

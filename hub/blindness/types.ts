@@ -1,10 +1,12 @@
 import type { ChannelReading } from '../contract/reading.ts';
 import type { ChannelRole, Furnace, NodeStatus, ShopSettings } from '../contract/shop.ts';
+import type { Quantity } from '../contract/units.ts';
 import type { HeldChannel } from '../judging/held.ts';
 
 export interface BlindnessChannel {
   readonly id: string;
   readonly label: string;
+  readonly quantity: Quantity;
   readonly role: ChannelRole;
   /** Null: the shop. */
   readonly furnaceId: string | null;

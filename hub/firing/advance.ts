@@ -1,7 +1,7 @@
 import { slide } from '../judging/slope.ts';
 import { bandOf, inside } from './limits.ts';
 import { LONG_SPACING_MS, LONG_SPAN_MS, longRate, SHORT_SPACING_MS, SHORT_SPAN_MS } from './rates.ts';
-import { endSegment, forgetTrend, observe, reached, startSegment } from './segments.ts';
+import { endSegment, forgetTrend, reached, startSegment } from './segments.ts';
 import { withEvent, withGap, withSegment } from './track.ts';
 import type { FiringCase, FiringState } from './types.ts';
 import { nextStaleAt, viewOf } from './view.ts';
@@ -58,7 +58,7 @@ function integrate(c: FiringCase, state: FiringState, ms: number): FiringState {
   const band = bandOf(c.schedule.segments[state.index]);
   const counting = isCounting(c, state);
   const above = band !== null && track.direction !== 'down' && view.hottest > band.high;
-  const violating = state.conditions['too-fast'].raised || state.conditions['too-slow'].raised;
+  const violating = state.conditions['too-fast'].raised;
   return withSegment(state, state.index, {
     seenMs: track.seenMs + ms,
     coldestIntegral: track.coldestIntegral + view.coldest * ms,
@@ -89,7 +89,9 @@ export function settleBlindness(c: FiringCase, state: FiringState): FiringState 
   const from = state.blindSince ?? at;
   const gaps = at > from ? withGap(state.gaps, { from, to: at }) : state.gaps;
   const seconds = (at - from) / 1000;
-  return withEvent({ ...state, blindSince: null, gaps }, 'seeing', { segment, params: { seconds } });
+  const next = { ...state, blindSince: null, gaps };
+  if (viewOf(c, state).kind !== 'seen') return next;
+  return withEvent(next, 'seeing', { segment, params: { seconds } });
 }
 
 /** Takes the present values into the windows that the rates are read from. */
@@ -116,5 +118,3 @@ function noteSteepest(before: FiringState, next: FiringState): FiringState {
   if (rate === null || (steepest !== null && Math.abs(rate) <= Math.abs(steepest))) return next;
   return withSegment(next, next.index, { steepestPerSecond: rate });
 }
-
-export { observe };

@@ -1,12 +1,12 @@
 import { ALARM_DEFINITIONS, deadbandOf } from '../alarms/definitions.ts';
-import type { AlarmKind } from '../contract/alarm.ts';
-import { aboveLimit, belowLimit, type Delays, stepCondition } from '../judging/condition.ts';
+import { aboveLimit, type Delays, stepCondition } from '../judging/condition.ts';
 import { isCounting } from './advance.ts';
-import { paramsOf } from './finding-params.ts';
+import { setCondition } from './finding-events.ts';
 import { type Band, bandOf } from './limits.ts';
 import { overshootAheadSeconds } from './look-ahead.ts';
-import { SECONDS_PER_HOUR, shortRate } from './rates.ts';
-import { withEvent, withSegment } from './track.ts';
+import { paceSignal } from './pace.ts';
+import { SECONDS_PER_HOUR } from './rates.ts';
+import { withSegment } from './track.ts';
 import { CONDITION_NAMES, type ConditionName, type FiringCase, type FiringState } from './types.ts';
 import { type Measured, viewOf } from './view.ts';
 
@@ -14,25 +14,11 @@ import { type Measured, viewOf } from './view.ts';
 
 /** A temperature that counts as nearer: above the noise of a thermocouple at hand. Common practice, no source. */
 const PROGRESS_CELSIUS = 2;
-/** A rate may miss its plan by this share before it counts, and must return to within half of it. */
-const RATE_SLACK = 0.15;
-
 const GUIDES: Readonly<Record<'soak-outside' | 'too-fast' | 'too-slow', Delays>> = {
   'soak-outside': { onDelayMs: 10_000, offDelayMs: 5000 },
   'too-fast': { onDelayMs: 30_000, offDelayMs: 15_000 },
   'too-slow': { onDelayMs: 30_000, offDelayMs: 15_000 },
 };
-
-export const FINDING_CONDITIONS = [
-  'overshoot',
-  'overshoot-ahead',
-  'soak-stalled',
-  'ramp-stalled',
-] as const satisfies readonly (ConditionName & AlarmKind)[];
-
-export function isFinding(name: ConditionName): name is (typeof FINDING_CONDITIONS)[number] {
-  return FINDING_CONDITIONS.some((kind) => kind === name);
-}
 
 function delaysOf(c: FiringCase, name: ConditionName): Delays {
   if (name === 'soak-outside' || name === 'too-fast' || name === 'too-slow') return GUIDES[name];
@@ -45,15 +31,8 @@ function delaysOf(c: FiringCase, name: ConditionName): Delays {
 export function stepConditions(c: FiringCase, state: FiringState): FiringState {
   let next = noteProgress(c, state);
   for (const name of CONDITION_NAMES) {
-    const before = next.conditions[name];
-    const active = signalOf(c, next, name);
-    const after = stepCondition(before, { active, at: next.at }, delaysOf(c, name));
-    if (after === before) continue;
-    next = { ...next, conditions: { ...next.conditions, [name]: after } };
-    if (isFinding(name) && after.raised !== before.raised) {
-      const kind = after.raised ? 'finding-raised' : 'finding-cleared';
-      next = withEvent(next, kind, { segment: next.index, finding: name, params: paramsOf(c, next, name) });
-    }
+    const signal = { active: signalOf(c, next, name), at: next.at };
+    next = setCondition(c, next, name, stepCondition(next.conditions[name], signal, delaysOf(c, name)));
   }
   return next;
 }
@@ -77,9 +56,9 @@ function signalOf(c: FiringCase, state: FiringState, name: ConditionName): boole
     case 'ramp-stalled':
       return isRampStalled(c, state);
     case 'too-fast':
-      return rateSignal(c, state, 'too-fast');
+      return paceSignal(c, state, view, 'too-fast');
     case 'too-slow':
-      return rateSignal(c, state, 'too-slow');
+      return paceSignal(c, state, view, 'too-slow');
     default:
       throw name satisfies never;
   }
@@ -127,32 +106,4 @@ function isRampStalled(c: FiringCase, state: FiringState): boolean {
   const track = state.segments[state.index];
   if (track === undefined || c.schedule.segments[state.index]?.kind !== 'ramp') return false;
   return track.sinceMarkMs >= c.settings.rampStalledSeconds * 1000;
-}
-
-/** The rates that a segment allows, °C per second towards its target; null: no limit. */
-export function rateLimits(c: FiringCase, index: number): { least: number | null; most: number | null } {
-  const segment = c.schedule.segments[index];
-  if (segment === undefined || segment.kind === 'soak') return { least: null, most: null };
-  if (segment.kind === 'ramp') {
-    const rate = segment.rateCelsiusPerHour === null ? null : segment.rateCelsiusPerHour / SECONDS_PER_HOUR;
-    return { least: rate, most: rate };
-  }
-  const { minimumRateCelsiusPerHour: least, maximumRateCelsiusPerHour: most } = segment;
-  return {
-    least: least === null ? null : least / SECONDS_PER_HOUR,
-    most: most === null ? null : most / SECONDS_PER_HOUR,
-  };
-}
-
-function rateSignal(c: FiringCase, state: FiringState, side: 'too-fast' | 'too-slow'): boolean {
-  const limits = rateLimits(c, state.index);
-  const limit = side === 'too-fast' ? limits.most : limits.least;
-  const measured = shortRate(state.coldestWindow);
-  if (limit === null || measured === null) return false;
-  const down = c.schedule.segments[state.index]?.kind === 'cool' || isGoingDown(state);
-  const rate = down ? -measured : measured;
-  const was = state.conditions[side].signal;
-  return side === 'too-fast'
-    ? aboveLimit(was, rate, limit * (1 + RATE_SLACK), (limit * RATE_SLACK) / 2)
-    : belowLimit(was, rate, limit * (1 - RATE_SLACK), (limit * RATE_SLACK) / 2);
 }

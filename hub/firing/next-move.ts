@@ -2,8 +2,8 @@ import type { Params } from '../contract/alarm.ts';
 import type { NextMove, NextMoveCode } from '../contract/firing.ts';
 import type { CoolSegment } from '../contract/schedule.ts';
 import { words } from '../contract/words/words.ts';
-import { rateLimits } from './conditions.ts';
 import type { Estimates } from './estimate.ts';
+import { rateLimits } from './pace.ts';
 import { SECONDS_PER_HOUR } from './rates.ts';
 import { waitsForSmith } from './segments.ts';
 import type { FiringCase, FiringState } from './types.ts';
@@ -69,6 +69,7 @@ function moveParams(c: FiringCase, state: FiringState, estimates: Estimates): Pa
     direction: track?.direction ?? null,
     leastCelsiusPerHour: perHour(limits.least),
     mostCelsiusPerHour: perHour(limits.most),
+    finished: state.finishedAt === null ? 0 : 1,
     stalled: state.conditions['ramp-stalled'].raised ? 1 : 0,
   };
 }

@@ -85,7 +85,8 @@ function drawSegment(segment: Segment, leg: Leg, plannedEnd: number): PlanPoint[
 
 function at(segment: Segment, instant: number, celsius: number): PlanPoint {
   const tolerance = bandOf(segment) === null || segment.kind === 'cool' ? 0 : segment.toleranceCelsius;
-  return { at: Math.round(instant), celsius, low: celsius - tolerance, high: celsius + tolerance };
+  const shown = Math.round(celsius * 100) / 100;
+  return { at: Math.round(instant), celsius: shown, low: shown - tolerance, high: shown + tolerance };
 }
 
 function legOf(segment: Segment, track: SegmentTrack, now: number, from: Leg, plannedEnd: number): Leg {

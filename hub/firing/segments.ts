@@ -1,17 +1,24 @@
 import type { Segment } from '../contract/schedule.ts';
-import { QUIET } from '../judging/condition.ts';
+import { dropConditions } from './finding-events.ts';
 import { bandOf } from './limits.ts';
 import { withEvent, withSegment } from './track.ts';
-import type { Conditions, Direction, FiringCase, FiringState, SegmentTrack } from './types.ts';
+import {
+  CONDITION_NAMES,
+  type ConditionName,
+  type Direction,
+  type FiringCase,
+  type FiringState,
+  type SegmentTrack,
+} from './types.ts';
 import { isAway, isUnwatched, type Measured, viewOf } from './view.ts';
 
 /** How segments begin and end. */
 
 /** Which way a ramp has to go from here; inside the band or astride it, the way the schedule says. */
-function directionFrom(c: FiringCase, index: number, measured: Measured): Direction {
+function directionFrom(c: FiringCase, index: number, measured: Measured): Direction | null {
   const segment = c.schedule.segments[index];
   const band = bandOf(segment);
-  if (band === null) return 'down';
+  if (segment?.kind !== 'ramp' || band === null) return null;
   const low = measured.coldest < band.low;
   const high = measured.hottest > band.high;
   if (low !== high) return low ? 'up' : 'down';
@@ -26,7 +33,7 @@ export function observe(c: FiringCase, state: FiringState): FiringState {
   if (track === undefined || view.kind !== 'seen') return state;
   const band = bandOf(c.schedule.segments[state.index]);
   const direction = track.direction ?? directionFrom(c, state.index, view);
-  const over = band !== null && direction === 'up' ? view.hottest - band.high : 0;
+  const over = band !== null && direction !== 'down' ? view.hottest - band.high : 0;
   return withSegment(state, state.index, {
     direction,
     startCelsius: track.startCelsius ?? view.coldest,
@@ -86,7 +93,7 @@ export function endSegment(
 export function startSegment(c: FiringCase, state: FiringState, index: number): FiringState {
   const before = c.schedule.segments[state.index];
   const segment = c.schedule.segments[index];
-  const moved = { ...state, index, conditions: carryOver(state.conditions, segment) };
+  const moved = { ...dropConditions(c, state, staleConditions(segment)), index };
   if (segment === undefined) return moved;
   const running = withSegment(moved, index, { state: 'running', startedAt: state.at });
   const told = withEvent(running, 'segment-started', { segment: index });
@@ -100,18 +107,9 @@ export function forgetTrend(state: FiringState): FiringState {
 }
 
 /** From a ramp into its soak an overshoot goes on; everything else starts afresh with the segment. */
-function carryOver(conditions: Conditions, next: Segment | undefined): Conditions {
-  const keep = next?.kind === 'soak' || next?.kind === 'ramp';
-  return {
-    ...conditions,
-    overshoot: keep ? conditions.overshoot : QUIET,
-    'overshoot-ahead': keep ? conditions['overshoot-ahead'] : QUIET,
-    'soak-stalled': QUIET,
-    'ramp-stalled': QUIET,
-    'soak-outside': QUIET,
-    'too-fast': QUIET,
-    'too-slow': QUIET,
-  };
+function staleConditions(next: Segment | undefined): readonly ConditionName[] {
+  if (next === undefined || next.kind === 'cool') return CONDITION_NAMES;
+  return CONDITION_NAMES.filter((name) => name !== 'overshoot' && name !== 'overshoot-ahead');
 }
 
 /** True while the smith has something to do and to confirm in the running segment. */
@@ -133,7 +131,7 @@ export function confirmSegment(c: FiringCase, state: FiringState, segment: numbe
 
 /** The firing is over: what still runs is cut short. */
 export function finishFiring(c: FiringCase, state: FiringState): FiringState {
-  const over = { ...state, finishedAt: state.at };
+  const over = { ...dropConditions(c, state, CONDITION_NAMES), finishedAt: state.at };
   const track = state.segments[state.index];
   return track?.state === 'running' ? endSegment(c, over, 'skipped', 'finished') : over;
 }
