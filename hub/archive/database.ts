@@ -1,7 +1,9 @@
+import { existsSync } from 'node:fs';
+import { dirname } from 'node:path';
 import Database from 'better-sqlite3';
 import { ArchiveError } from './errors.ts';
 import { checkHeader, readHeader } from './header.ts';
-import { holdLock } from './lock.ts';
+import { holdLock, lockPath } from './lock.ts';
 import { claim, headerOf, migrate } from './migrate.ts';
 import { MIGRATIONS } from './migrations/list.ts';
 
@@ -74,8 +76,7 @@ export interface OpenDatabase {
  */
 export function openDatabase(path: string): OpenDatabase {
   requireSqlite(sqliteVersion());
-  if (path !== IN_MEMORY) readHeader(path, MIGRATIONS.length);
-  const release = path === IN_MEMORY ? () => undefined : holdLock(path);
+  const release = path === IN_MEMORY ? () => undefined : enter(path);
   let db: Database.Database | null = null;
   try {
     db = new Database(path, { timeout: BUSY_MS });
@@ -85,6 +86,30 @@ export function openDatabase(path: string): OpenDatabase {
     return { db, close: closer(db, release) };
   } catch (thrown) {
     db?.close();
+    release();
+    throw thrown;
+  }
+}
+
+/**
+ * Looks at the file, then locks it. Where a lock file stands already, the lock comes first: closing a file that
+ * another part of this same process has open would drop SQLite's own locks on it (sqlite.org/howtocorrupt.html,
+ * section 2.2). Otherwise the look comes first, so that nothing is made beside a file that is not ours.
+ */
+function enter(path: string): () => void {
+  if (!existsSync(dirname(path))) {
+    throw new ArchiveError(
+      'disk',
+      `there is no folder ${dirname(path)}: make it, or choose another data folder`,
+    );
+  }
+  const lockFirst = existsSync(lockPath(path));
+  if (!lockFirst) readHeader(path, MIGRATIONS.length);
+  const release = holdLock(path);
+  try {
+    if (lockFirst) readHeader(path, MIGRATIONS.length);
+    return release;
+  } catch (thrown) {
     release();
     throw thrown;
   }

@@ -1,6 +1,10 @@
 import Database from 'better-sqlite3';
 import { ArchiveError } from './errors.ts';
 
+export function lockPath(archivePath: string): string {
+  return `${archivePath}-lock`;
+}
+
 /**
  * One hub at a time. SQLite alone would let two hubs write in turn, and each would judge and alarm as if it
  * were the only one. The lock is a transaction held open on a small file beside the archive: the operating
@@ -11,8 +15,7 @@ import { ArchiveError } from './errors.ts';
  * @throws ArchiveError `archive-busy` when another hub holds it.
  */
 export function holdLock(archivePath: string): () => void {
-  const path = `${archivePath}-lock`;
-  const lock = new Database(path, { timeout: 0 });
+  const lock = new Database(lockPath(archivePath), { timeout: 0 });
   try {
     lock.pragma('journal_mode = MEMORY');
     lock.exec('BEGIN EXCLUSIVE');

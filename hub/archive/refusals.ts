@@ -35,7 +35,7 @@ function toRefusal({ payload, ...row }: Stored): Refusal {
 
 export interface RefusalPart extends Pick<Archive, 'refusals'> {
   readonly count: (keeper: string, reason: string) => void;
-  /** Keeps refusals in the order given, then drops the oldest beyond the bounds. Returns those that were kept. */
+  /** Keeps refusals in the order given, then drops the oldest beyond the bounds. Returns those it wrote. */
   readonly keep: (drafts: readonly RefusalDraft[]) => readonly Refusal[];
   /** True once a minute for each (about, reason): a chatty channel is counted always, kept rarely. */
   readonly due: (about: string, reason: string, at: number) => boolean;
@@ -56,13 +56,13 @@ export function refusalPart({ db, ids }: Context): RefusalPart {
     `INSERT INTO refusals (id, keeper, node, at, topic, reason, detail, payload_bytes, payload)
      VALUES (@id, @keeper, @node, @at, @topic, @reason, @detail, @payloadBytes, @payload)`,
   );
-  const trimReason = db.prepare(
-    `DELETE FROM refusals WHERE seq IN (SELECT seq FROM refusals WHERE keeper = ? AND reason = ?
-       ORDER BY seq DESC LIMIT -1 OFFSET ${MOST_OF_REASON})`,
-  );
   const trimNode = db.prepare(
-    `DELETE FROM refusals WHERE seq IN (SELECT seq FROM refusals WHERE keeper = ?
-       ORDER BY seq DESC LIMIT -1 OFFSET ${MOST_OF_NODE})`,
+    `DELETE FROM refusals WHERE seq IN (
+       SELECT seq FROM (
+         SELECT seq, row_number() OVER (ORDER BY seq DESC) AS of_node,
+           row_number() OVER (PARTITION BY reason ORDER BY seq DESC) AS of_reason
+         FROM refusals WHERE keeper = ?)
+       WHERE of_node > ${MOST_OF_NODE} OR of_reason > ${MOST_OF_REASON})`,
   );
   const trimAll = db.prepare(
     `DELETE FROM refusals WHERE seq IN (SELECT seq FROM refusals ORDER BY seq DESC LIMIT -1 OFFSET ${MOST_OF_ALL})`,
@@ -96,8 +96,7 @@ export function refusalPart({ db, ids }: Context): RefusalPart {
     },
     due: (about, reason, at) => mark.run({ about, reason, at }).changes > 0,
     keep(drafts) {
-      const kept = lastOfEach(drafts, MOST_OF_NODE).map(keepOne);
-      for (const { keeper, reason } of drafts) trimReason.run(keeper, reason);
+      const kept = lastOfEach(drafts).map(keepOne);
       for (const keeper of new Set(drafts.map((draft) => draft.keeper))) trimNode.run(keeper);
       if (drafts.length > 0) trimAll.run();
       return kept;
@@ -105,15 +104,14 @@ export function refusalPart({ db, ids }: Context): RefusalPart {
   };
 }
 
-/** The last `most` of each keeper: what would be dropped at once need not be written first. */
-function lastOfEach(drafts: readonly RefusalDraft[], most: number): readonly RefusalDraft[] {
+/** The last few of each keeper and reason: what would be dropped at once need not be written first. */
+function lastOfEach(drafts: readonly RefusalDraft[]): readonly RefusalDraft[] {
   const seen = new Map<string, number>();
-  return [...drafts]
-    .reverse()
-    .filter(({ keeper }) => {
-      const before = seen.get(keeper) ?? 0;
-      seen.set(keeper, before + 1);
-      return before < most;
-    })
-    .reverse();
+  const kept = drafts.toReversed().filter(({ keeper, reason }) => {
+    const key = JSON.stringify([keeper, reason]);
+    const newer = seen.get(key) ?? 0;
+    seen.set(key, newer + 1);
+    return newer < MOST_OF_REASON;
+  });
+  return kept.reverse();
 }

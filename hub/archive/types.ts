@@ -73,8 +73,12 @@ export interface ReadingStore {
   range(channelId: string, from: number, to: number): readonly Reading[];
   /** At most `points` readings; when thinned, each slice keeps its lowest and highest good reading. */
   series(channel: Channel, from: number, to: number, points: number): ReadingSeries;
-  /** Stretches longer than `staleAfterMs` without a good reading inside [from, to]. */
+  /**
+   * Stretches longer than `staleAfterMs` without a good reading inside [from, to], those at both ends included:
+   * so `to` must not lie in the future.
+   */
   gaps(channelId: string, from: number, to: number, staleAfterMs: number): readonly Gap[];
+  /** The newest that is not from the future; while there are only such, the newest of them. */
   latest(channelId: string): Reading | null;
 }
 
@@ -84,6 +88,7 @@ export interface FiringRow extends Firing {
   readonly confirmations: readonly { readonly at: number; readonly segment: number }[];
 }
 
+/** The newest start first; `before` is exclusive. */
 export interface FiringFilter {
   readonly status?: Firing['status'] | undefined;
   readonly furnaceId?: string | undefined;
@@ -91,6 +96,7 @@ export interface FiringFilter {
   readonly limit: number;
 }
 
+/** Without a state: all. The newest first. */
 export interface AlarmFilter {
   readonly state?: 'open' | 'all' | undefined;
   readonly firingId?: string | undefined;
@@ -114,6 +120,7 @@ export interface Archive {
   nodes(): readonly ShopNode[];
   node(idOrName: string): ShopNode | null;
   createNode(draft: { name: string; label: string; note: string }, at: number): ShopNode;
+  /** Writes name, label, note and adoption; what a node says of itself comes by `commitIntake` alone. */
   saveNode(node: ShopNode): ShopNode;
   /** Every node's status becomes unknown: said at start, before the first word from any of them. */
   forgetNodeStatus(at: number): void;
@@ -154,10 +161,13 @@ export interface Archive {
   /** Ids of firings that are over and that watched this channel at some instant of [from, to]. */
   finishedFiringsWatching(channelId: string, from: number, to: number): readonly string[];
   createFiring(firing: Omit<Firing, 'id'>): FiringRow;
+  /** Writes title, note, status, start and end; the frozen schedule and watched channels stay. */
   saveFiring(firing: Firing): void;
   /** Keeps the judged state: the segment results as rows, the rest as one document. */
   saveJudgement(firingId: string, judgement: FiringJudgement): void;
+  /** The first confirmation of a segment counts; a second changes nothing. */
   confirmSegment(firingId: string, segment: number, at: number): void;
+  /** With its results, notes and the alarms about it; never readings. A running one is a `conflict`. */
   deleteFiring(id: string): boolean;
 
   notes(firingId: string): readonly Note[];
