@@ -17,8 +17,12 @@ export interface RisingTable {
   at(celsius: number): number;
   /** Slope per K of the piece that holds this temperature. */
   slopeAt(celsius: number): number;
-  /** Temperature in °C at which the table has this value. */
-  inverse(value: number): number;
+  /**
+   * Temperature in °C at which the table has this value.
+   *
+   * @param nearCelsius where to look first; any guess gives the same answer
+   */
+  inverse(value: number, nearCelsius: number): number;
 }
 
 /**
@@ -40,8 +44,8 @@ export function risingTable(valueAt: (celsius: number) => number): RisingTable {
       return knot(knots, piece) + rise(knots, piece) * (celsius - FIRST_CELSIUS - piece);
     },
     slopeAt: (celsius) => rise(knots, pieceOf(celsius, knots.length)),
-    inverse: (value) => {
-      const piece = pieceHolding(knots, value);
+    inverse: (value, nearCelsius) => {
+      const piece = pieceHolding(knots, value, pieceOf(nearCelsius, knots.length));
       return FIRST_CELSIUS + piece + (value - knot(knots, piece)) / rise(knots, piece);
     },
   };
@@ -60,7 +64,10 @@ function pieceOf(celsius: number, knotCount: number): number {
   return Math.min(knotCount - 2, Math.max(0, Math.floor(celsius - FIRST_CELSIUS)));
 }
 
-function pieceHolding(knots: Float64Array, value: number): number {
+function pieceHolding(knots: Float64Array, value: number, guess: number): number {
+  for (let piece = guess - 1; piece <= guess + 1; piece++) {
+    if (value >= knot(knots, piece) && value < knot(knots, piece + 1)) return piece;
+  }
   let low = 0;
   let high = knots.length - 1;
   while (high - low > 1) {

@@ -82,8 +82,8 @@ function singleValued(enthalpyAt: (celsius: number) => number): Material {
     densityKgM3: STEEL_DENSITY_KG_M3,
     conductivity: heldConductivity,
     enthalpy: (celsius) => table.at(celsius),
-    settle: (enthalpyJKg) => {
-      const celsius = table.inverse(enthalpyJKg);
+    settle: (enthalpyJKg, memory) => {
+      const celsius = table.inverse(enthalpyJKg, memory.celsius);
       return { celsius, austenite: 0, capacityJKgK: table.slopeAt(celsius) };
     },
     austeniteAtRest: () => 0,

@@ -89,7 +89,7 @@ export function transformingSteel(options: Partial<Transformation> = {}): Materi
  */
 function settle(ways: Ways, how: Transformation, enthalpyJKg: number, memory: Memory): Settled {
   const latent = how.latentJoulesPerKg;
-  const still = held(ways, enthalpyJKg, memory.austenite, latent);
+  const still = held(ways, how, enthalpyJKg, memory, memory.austenite);
   if (share(ways.heating, ways.sensible, still.celsius, latent) > memory.austenite) {
     return onWay(ways.heating, ways.sensible, enthalpyJKg, latent);
   }
@@ -97,7 +97,7 @@ function settle(ways: Ways, how: Transformation, enthalpyJKg: number, memory: Me
   if (!started(how, memory)) return still;
   const free = onWay(ways.cooling, ways.sensible, enthalpyJKg, latent);
   const least = leastAustenite(how, memory);
-  return free.austenite < least ? held(ways, enthalpyJKg, least, latent) : free;
+  return free.austenite < least ? held(ways, how, enthalpyJKg, memory, least) : free;
 }
 
 /**
@@ -114,13 +114,19 @@ function leastAustenite(how: Transformation, memory: Memory): number {
   return how.coolingSeconds > 0 ? Math.max(0, memory.austenite - memory.seconds / how.coolingSeconds) : 0;
 }
 
-function held(ways: Ways, enthalpyJKg: number, austenite: number, latent: number): Settled {
-  const celsius = ways.sensible.inverse(enthalpyJKg - latent * austenite);
+function held(
+  ways: Ways,
+  how: Transformation,
+  enthalpyJKg: number,
+  memory: Memory,
+  austenite: number,
+): Settled {
+  const celsius = ways.sensible.inverse(enthalpyJKg - how.latentJoulesPerKg * austenite, memory.celsius);
   return { celsius, austenite, capacityJKgK: ways.sensible.slopeAt(celsius) };
 }
 
 function onWay(way: RisingTable, sensible: RisingTable, enthalpyJKg: number, latent: number): Settled {
-  const celsius = way.inverse(enthalpyJKg);
+  const celsius = way.inverse(enthalpyJKg, 700);
   const austenite = share(way, sensible, celsius, latent);
   return { celsius, austenite, capacityJKgK: way.slopeAt(celsius) };
 }
