@@ -8,10 +8,7 @@ import { systemClock } from './time/clock.ts';
 
 /** The programme: reads settings, starts the hub, stops it on a signal. */
 const here = dirname(fileURLToPath(import.meta.url));
-const log = pino(
-  { level: process.env['SOAKWATCH_LOG'] ?? 'info' },
-  pino.destination({ dest: 2, sync: true }),
-);
+const log = pino({ level: process.env.SOAKWATCH_LOG ?? 'info' }, pino.destination({ dest: 2, sync: true }));
 
 async function run(): Promise<void> {
   const settings = readSettings(process.argv.slice(2), process.env);
@@ -20,7 +17,7 @@ async function run(): Promise<void> {
     settings,
     clock: systemClock,
     log,
-    dashboardDir: process.env['SOAKWATCH_DASHBOARD'] ?? join(here, '..', 'dashboard'),
+    dashboardDir: process.env.SOAKWATCH_DASHBOARD ?? join(here, '..', 'dashboard'),
   });
   process.stdout.write(
     `Soakwatch is watching.\n  wall: ${hub.wallUrl}\n  nodes publish to: ${hub.mqttAddress}\n  archive: ${settings.dataDir}\n`,

@@ -87,7 +87,7 @@ export function readSettings(
   env: Readonly<Record<string, string | undefined>>,
 ): HubSettings {
   const given = parseFlags(argv);
-  if (given['help'] === true) throw new SettingsError('help', helpText());
+  if (given.help === true) throw new SettingsError('help', helpText());
   const faults: string[] = [];
   const value = <K extends keyof typeof FLAGS>(name: K): z.infer<(typeof FLAGS)[K]['schema']> | null => {
     const flag = FLAGS[name];

@@ -1,4 +1,5 @@
 import { type AlarmBook, acknowledge, type BookStep, openBook, stepBook } from '../alarms/book.ts';
+import { ALARM_DEFINITIONS } from '../alarms/definitions.ts';
 import type { AlarmRow, Archive } from '../archive/types.ts';
 import type { Finding } from '../contract/alarm.ts';
 import { worded } from './alarm-words.ts';
@@ -21,8 +22,11 @@ export class AlarmDesk {
     this.#book = openBook(parts.archive.alarms({ state: 'open', limit: 10_000 }));
   }
 
+  /** Every alarm that is not normal, loudest first, older before newer. */
   open(): readonly AlarmRow[] {
-    return this.#book.open.map((entry) => entry.row);
+    const rows = this.#book.open.map((entry) => entry.row);
+    const rank = (row: AlarmRow): number => ALARM_DEFINITIONS[row.kind].rank;
+    return rows.sort((a, b) => rank(a) - rank(b) || a.raisedAt - b.raisedAt || (a.id < b.id ? -1 : 1));
   }
 
   judge(findings: readonly Finding[], at: number): void {

@@ -88,11 +88,12 @@ export class ShopWatch {
     const channels = this.#adopted(() => true);
     this.#watched = new Set(channels.map((channel) => channel.id));
     const config = {
-      channels: channels.map(({ id, label, name, node, role, furnaceId, staleAfterSeconds }) => ({
+      channels: channels.map(({ id, label, name, node, role, quantity, furnaceId, staleAfterSeconds }) => ({
         id,
         label: label || name,
         node,
         role,
+        quantity,
         furnaceId,
         staleAfterSeconds,
       })),
