@@ -1,12 +1,12 @@
 /**
  * Why a payload, or a part of one, was not taken in. The codes are stable: they are counted by node, kept in the
- * archive and shown, so a code may be added but never renamed.
+ * archive and shown, so a code may be added but never renamed. The archive adds those that only it can find (see
+ * `commitIntake` in hub/archive/types.ts).
  */
 export const REFUSAL_REASONS = [
   'payload-too-large',
   'packet-too-large',
   'unknown-topic',
-  'bad-node-name',
   'empty-payload',
   'bad-encoding',
   'bad-json',
@@ -31,8 +31,6 @@ export const REFUSAL_REASONS = [
   'bad-status',
   'retained-without-time',
   'future-timestamp',
-  'too-many-nodes',
-  'too-many-channels',
   'internal-fault',
 ] as const;
 export type RefusalReason = (typeof REFUSAL_REASONS)[number];

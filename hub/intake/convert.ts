@@ -1,0 +1,106 @@
+import type { IncomingReading } from '../archive/types.ts';
+import { QUANTITY_FACTS } from '../contract/quantity.ts';
+import type { Quality, QualityReason } from '../contract/reading.ts';
+import type { Channel } from '../contract/shop.ts';
+import { BASE_UNIT, findUnit, type Quantity, toBase, type Unit } from '../contract/units.ts';
+import { type Outcome, quoted, refused, understood } from './outcome.ts';
+import { fromSecondaryUnit } from './senml-units.ts';
+
+/** What intake has to know of a channel to read its payloads. */
+export type KnownChannel = Pick<
+  Channel,
+  'node' | 'name' | 'quantity' | 'unit' | 'possibleLow' | 'possibleHigh'
+>;
+
+/** One value as it was sent, with its instant settled. */
+export interface Measurement {
+  readonly name: string;
+  /** Epoch milliseconds UTC. */
+  readonly at: number;
+  readonly value: number;
+  /** As the payload or the binding names it; null when nobody did. */
+  readonly unit: string | null;
+  /** What a binding says it measures; null leaves it to the channel, then to the unit. */
+  readonly quantity: Quantity | null;
+}
+
+interface InBase {
+  readonly quantity: Quantity;
+  readonly value: number;
+}
+
+/** Clocks of small nodes are never exact; beyond this a reading is from the future. Common practice, no source. */
+export const FUTURE_SKEW_MS = 10_000;
+
+export function isFromFuture(at: number, receivedAt: number): boolean {
+  return at > receivedAt + FUTURE_SKEW_MS;
+}
+
+/**
+ * A sent value as a reading in base units with its quality.
+ *
+ * Refusals: `unit-missing` (no unit said, channel unknown), `unknown-unit`, `wrong-unit` (of another quantity),
+ * `not-finite`. A value outside what the sensor can mean is kept as bad `out-of-range`, one from the future as
+ * uncertain `future`.
+ */
+export function toReading(
+  measurement: Measurement,
+  channel: KnownChannel | undefined,
+  receivedAt: number,
+): Outcome<IncomingReading> {
+  const inBase = toBaseUnit(measurement, channel);
+  if (!inBase.ok) return inBase;
+  const { quantity, value } = compensateColdJunction(inBase.value);
+  const { name, at } = measurement;
+  const { low, high } = QUANTITY_FACTS[quantity].possible;
+  const possible = value >= (channel?.possibleLow ?? low) && value <= (channel?.possibleHigh ?? high);
+  return understood({ name, quantity, at, value, ...qualityOf(possible, isFromFuture(at, receivedAt)) });
+}
+
+function toBaseUnit(measurement: Measurement, channel: KnownChannel | undefined): Outcome<InBase> {
+  const { unit: name, quantity: bound, value } = measurement;
+  const expected = channel?.quantity ?? bound;
+  const stated = name ?? channel?.unit ?? (expected && BASE_UNIT[expected]);
+  if (stated === null) {
+    return refused(
+      'unit-missing',
+      'no unit is said and the channel is not known: say "u" or set the channel up',
+    );
+  }
+  const known = readUnit(stated, value);
+  if (!known) return refused('unknown-unit', `the unit ${quoted(stated)} is not known`);
+  const { unit } = known;
+  if (expected !== null && unit.quantity !== expected) {
+    return refused(
+      'wrong-unit',
+      `${quoted(stated)} is a unit of ${unit.quantity}, the channel is ${expected}`,
+    );
+  }
+  const converted = toBase(known.value, unit);
+  if (!Number.isFinite(converted)) return refused('not-finite', 'the value is beyond what a number can hold');
+  return understood({ quantity: unit.quantity, value: converted });
+}
+
+/** By our own table first: it knows what people type. What is left of SenML's secondary units comes second. */
+function readUnit(name: string, value: number): { unit: Unit; value: number } | undefined {
+  const unit = findUnit(name);
+  if (unit) return { unit, value };
+  const primary = fromSecondaryUnit(name, value);
+  const primaryUnit = primary && findUnit(primary.unit);
+  return primaryUnit && { unit: primaryUnit, value: primary.value };
+}
+
+/**
+ * The place where a thermocouple's emf becomes a temperature, once a channel can name its cold-junction channel:
+ * the junction's emf is added, then the sum is inverted (hub/physics). Until then emf stays emf.
+ */
+function compensateColdJunction(reading: InBase): InBase {
+  return reading;
+}
+
+/** An impossible value is bad whenever it was taken: it is never judged. */
+function qualityOf(possible: boolean, future: boolean): { quality: Quality; reason?: QualityReason } {
+  if (!possible) return { quality: 'bad', reason: 'out-of-range' };
+  if (future) return { quality: 'uncertain', reason: 'future' };
+  return { quality: 'good' };
+}

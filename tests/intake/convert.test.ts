@@ -1,0 +1,119 @@
+import { describe, expect, test } from 'vitest';
+import { type KnownChannel, type Measurement, toReading } from '../../hub/intake/convert.ts';
+
+const NOW = 1_700_000_000_000;
+
+function measured(value: number, unit: string | null, extra: Partial<Measurement> = {}): Measurement {
+  return { name: 'x', at: NOW, value, unit, quantity: null, ...extra };
+}
+
+function channel(extra: Partial<KnownChannel>): KnownChannel {
+  const plain = { node: 'n', name: 'x', unit: null, possibleLow: null, possibleHigh: null };
+  return { ...plain, quantity: 'temperature', ...extra };
+}
+
+function convert(measurement: Measurement, known?: KnownChannel): unknown {
+  const outcome = toReading(measurement, known, NOW);
+  return outcome.ok ? outcome.value : outcome.reason;
+}
+
+describe('units on the way in', () => {
+  /**
+   * UCUM 2.2 definitions ([degF], [psi], [in_i'H2O]); freezing and boiling point of water; RFC 8798 (hPa, /100);
+   * 1 lb = 0.45359237 kg (international avoirdupois pound, exact).
+   */
+  test.each([
+    ['Cel', 861.5, 'temperature', 861.5],
+    ['[degF]', 32, 'temperature', 0],
+    ['°F', 212, 'temperature', 100],
+    ['K', 273.15, 'temperature', 0],
+    ['Pa', 101_325, 'pressure', 101_325],
+    ['kPa', 1.5, 'pressure', 1500],
+    ['bar', 1, 'pressure', 100_000],
+    ['mbar', 37, 'pressure', 3700],
+    ['hPa', 37, 'pressure', 3700],
+    ['psi', 1, 'pressure', 6894.757293168],
+    ['inH2O', 11, 'pressure', 2739.97801],
+    ['ppm', 35, 'carbon-monoxide', 35],
+    ['/', 3.5e-5, 'carbon-monoxide', 35],
+    ['/1000', 0.035, 'carbon-monoxide', 35],
+    ['kg', 11.3, 'mass', 11.3],
+    ['lb', 1, 'mass', 0.45359237],
+    ['uV', 41.276, 'emf', 0.000041276],
+    ['mV', 41.276, 'emf', 0.041276],
+  ])('%s: %d of %s is %d in its base unit', (unit, value, quantity, base) => {
+    const reading = convert(measured(value, unit));
+
+    expect(reading).toMatchObject({ quantity, quality: 'good' });
+    expect(Reflect.get(Object(reading), 'value')).toBeCloseTo(base, 6);
+  });
+
+  test('a payload without a unit speaks in its channel’s unit, else in the base unit', () => {
+    expect(convert(measured(212, null), channel({ unit: '[degF]' }))).toMatchObject({
+      value: expect.closeTo(100, 9),
+    });
+    expect(convert(measured(212, null), channel({}))).toMatchObject({ value: 212 });
+  });
+
+  test('a payload without a unit for an unknown channel is no measurement', () => {
+    expect(convert(measured(212, null))).toBe('unit-missing');
+  });
+
+  test.each(['%RH', 'lon', '', 'furlong', 'min', '__proto__'])('the unit %j is not known here', (unit) => {
+    expect(convert(measured(1, unit))).toBe('unknown-unit');
+  });
+
+  test('a unit of another quantity is refused, whoever named the quantity', () => {
+    expect(convert(measured(1, 'Pa'), channel({}))).toBe('wrong-unit');
+    expect(convert(measured(1, 'Pa', { quantity: 'temperature' }))).toBe('wrong-unit');
+  });
+
+  test('emf is kept as emf until a cold junction can be named', () => {
+    expect(convert(measured(33.275, 'mV'))).toMatchObject({ quantity: 'emf' });
+    expect(convert(measured(33.275, 'mV'), channel({}))).toBe('wrong-unit');
+  });
+});
+
+describe('quality', () => {
+  test.each([
+    [1820, 'good'],
+    [1820.1, 'bad'],
+    [-60.1, 'bad'],
+  ])('%d °C of any sensor is %s', (value, quality) => {
+    expect(convert(measured(value, 'Cel'))).toMatchObject({ value, quality });
+  });
+
+  test('a channel may be narrower than its quantity', () => {
+    const narrow = channel({ possibleLow: 0, possibleHigh: 1300 });
+
+    expect(convert(measured(1301, 'Cel'), narrow)).toMatchObject({ quality: 'bad', reason: 'out-of-range' });
+    expect(convert(measured(-1, 'Cel'), narrow)).toMatchObject({ quality: 'bad', reason: 'out-of-range' });
+    expect(convert(measured(1300, 'Cel'), narrow)).toEqual({
+      name: 'x',
+      quantity: 'temperature',
+      at: NOW,
+      value: 1300,
+      quality: 'good',
+    });
+  });
+
+  test('ten seconds ahead is a clock, more is the future', () => {
+    expect(convert(measured(20, 'Cel', { at: NOW + 10_000 }))).toMatchObject({ quality: 'good' });
+    expect(convert(measured(20, 'Cel', { at: NOW + 10_001 }))).toMatchObject({
+      quality: 'uncertain',
+      reason: 'future',
+    });
+  });
+
+  test('an impossible value from the future is bad all the same', () => {
+    expect(convert(measured(9999, 'Cel', { at: NOW + 60_000 }))).toMatchObject({ quality: 'bad' });
+  });
+
+  test('hours late is as good as fresh', () => {
+    expect(convert(measured(20, 'Cel', { at: NOW - 6 * 3_600_000 }))).toMatchObject({ quality: 'good' });
+  });
+
+  test.each([Number.NaN, Number.POSITIVE_INFINITY, 1.7e308])('%d in bar is no value', (value) => {
+    expect(convert(measured(value, 'bar'))).toBe('not-finite');
+  });
+});
