@@ -1,5 +1,6 @@
 import { serveStatic } from '@hono/node-server/serve-static';
 import { OpenAPIHono } from '@hono/zod-openapi';
+import type { MiddlewareHandler } from 'hono';
 import { bodyLimit } from 'hono/body-limit';
 import { HTTPException } from 'hono/http-exception';
 import { secureHeaders } from 'hono/secure-headers';
@@ -41,6 +42,7 @@ export function createApp(parts: WebParts, rules: GuardRules): OpenAPIHono {
   app.use(guard(rules));
   app.use(headers());
   app.use('/api/*', bodyLimit({ maxSize: MOST_BODY_BYTES, onError: (c) => tooLarge(c) }));
+  app.use('/api/*', emptyMeansDefaults);
   app.use('/api/*', async (c, next) => {
     await next();
     c.header('cache-control', 'no-store');
@@ -83,6 +85,17 @@ export function createApp(parts: WebParts, rules: GuardRules): OpenAPIHono {
   dashboard(app, parts.dashboardDir);
   return app;
 }
+
+/** A POST that announces JSON and sends nothing means the defaults, not a broken document. */
+const emptyMeansDefaults: MiddlewareHandler = async (c, next) => {
+  const announced = c.req.header('content-type') !== undefined;
+  const length = c.req.header('content-length');
+  const empty = length === '0' || (length === undefined && c.req.raw.body === null);
+  if (c.req.method === 'POST' && announced && empty) {
+    c.req.raw = new Request(c.req.raw, { body: '{}' });
+  }
+  return next();
+};
 
 function headers(): ReturnType<typeof secureHeaders> {
   return secureHeaders({

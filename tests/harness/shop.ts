@@ -25,6 +25,7 @@ export interface TestShop {
   readonly archive: Archive;
   readonly clock: VirtualClock;
   readonly watch: Watch;
+  readonly bus: ChangeBus;
   readonly changes: Change[];
   readonly faults: unknown[];
   furnace(name?: string, kind?: Furnace['kind']): Furnace;
@@ -45,9 +46,9 @@ export function makeShop(start = MORNING): TestShop {
   const archive = openArchive({ path: ':memory:', ids, simulated: false, now: start });
   const changes: Change[] = [];
   const faults: unknown[] = [];
+  const bus = new ChangeBus((fault) => faults.push(fault));
+  bus.listen((change) => changes.push(change));
   const makeWatch = (): Watch => {
-    const bus = new ChangeBus((fault) => faults.push(fault));
-    bus.listen((change) => changes.push(change));
     return new Watch({
       archive,
       clock,
@@ -106,6 +107,7 @@ export function makeShop(start = MORNING): TestShop {
     archive,
     clock,
     watch,
+    bus,
     changes,
     faults,
     channel,

@@ -1,4 +1,5 @@
 import { alarmWords } from './en-alarms.ts';
+import { caution } from './en-caution.ts';
 import { eventWords } from './en-events.ts';
 import { moveWords } from './en-moves.ts';
 import { reasonWords } from './en-reasons.ts';
@@ -10,4 +11,5 @@ export const ENGLISH: Words = {
   nextMove: moveWords,
   reason: reasonWords,
   event: eventWords,
+  caution,
 };

@@ -36,5 +36,7 @@ export interface Words {
   /** At most 34 characters: it is read from five metres. */
   nextMove(code: NextMoveCode, params: Params, unit: DisplayUnit): string;
   reason(code: ReasonCode, params: Params, unit: DisplayUnit): string;
+  /** The safety note on every record. */
+  readonly caution: string;
   event(event: Omit<FiringEvent, 'text'>, schedule: Pick<Schedule, 'segments' | 'displayUnit'>): string;
 }

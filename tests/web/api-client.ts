@@ -1,0 +1,59 @@
+import { createApp } from '../../hub/web/app.ts';
+import { makeShop, type TestShop } from '../harness/shop.ts';
+
+export interface ApiAnswer {
+  readonly status: number;
+  readonly type: string;
+  // biome-ignore lint/suspicious/noExplicitAny: a test reads answers of many shapes; each assertion checks its own
+  readonly body: any;
+}
+
+export interface Api extends TestShop {
+  call(method: string, path: string, body?: unknown, headers?: Record<string, string>): Promise<ApiAnswer>;
+  readonly catalogueChanges: () => number;
+  /** The content security policy that answers carry. */
+  policy(): Promise<string>;
+}
+
+/** The whole HTTP application over a shop under a virtual clock, without a socket. */
+export function makeApi(): Api {
+  const shop = makeShop();
+  let changed = 0;
+  const app = createApp(
+    {
+      archive: shop.archive,
+      watch: shop.watch,
+      bus: shop.bus,
+      clock: shop.clock,
+      catalogueChanged: () => {
+        changed += 1;
+      },
+      mqttAddress: () => 'mqtt://127.0.0.1:1883',
+      dashboardDir: 'nowhere',
+      version: 'test',
+      judging: () => true,
+      onFault: (fault) => shop.faults.push(fault),
+    },
+    { hostNames: [] },
+  );
+  async function call(
+    method: string,
+    path: string,
+    body?: unknown,
+    headers: Record<string, string> = {},
+  ): Promise<ApiAnswer> {
+    const response = await app.request(`http://localhost${path}`, {
+      method,
+      headers: { host: 'localhost', 'content-type': 'application/json', ...headers },
+      ...(body === undefined ? {} : { body: typeof body === 'string' ? body : JSON.stringify(body) }),
+    });
+    const text = await response.text();
+    const type = response.headers.get('content-type') ?? '';
+    return { status: response.status, type, body: type.includes('json') && text ? JSON.parse(text) : text };
+  }
+  const policy = async (): Promise<string> => {
+    const response = await app.request('http://localhost/healthz', { headers: { host: 'localhost' } });
+    return response.headers.get('content-security-policy') ?? '';
+  };
+  return { ...shop, call, policy, catalogueChanges: () => changed };
+}
