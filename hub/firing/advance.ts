@@ -3,7 +3,7 @@ import { bandOf, inside } from './limits.ts';
 import { LONG_SPACING_MS, LONG_SPAN_MS, longRate, SHORT_SPACING_MS, SHORT_SPAN_MS } from './rates.ts';
 import { endSegment, forgetTrend, reached, startSegment } from './segments.ts';
 import { withEvent, withGap, withSegment } from './track.ts';
-import type { FiringCase, FiringState } from './types.ts';
+import type { EventTrack, FiringCase, FiringState } from './types.ts';
 import { nextStaleAt, viewOf } from './view.ts';
 
 /**
@@ -87,11 +87,18 @@ export function settleBlindness(c: FiringCase, state: FiringState): FiringState 
   const { at, index: segment } = state;
   if (blind) return withEvent(forgetTrend({ ...state, blindSince: at }), 'blind', { segment });
   const from = state.blindSince ?? at;
-  const gaps = at > from ? withGap(state.gaps, { from, to: at }) : state.gaps;
+  // A value that comes at the very instant at which the old one ends leaves no gap, and nothing to tell.
+  if (at === from)
+    return { ...state, blindSince: null, events: state.events.filter((e) => !isBlindAt(e, at)) };
+  const gaps = withGap(state.gaps, { from, to: at });
   const seconds = (at - from) / 1000;
   const next = { ...state, blindSince: null, gaps };
   if (viewOf(c, state).kind !== 'seen') return next;
   return withEvent(next, 'seeing', { segment, params: { seconds } });
+}
+
+function isBlindAt(event: EventTrack, at: number): boolean {
+  return event.kind === 'blind' && event.at === at;
 }
 
 /** Takes the present values into the windows that the rates are read from. */

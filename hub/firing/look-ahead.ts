@@ -1,4 +1,11 @@
-import { curveTrend, lineTrend, riseWithin, secondsToRise, type Trend } from '../judging/slope.ts';
+import {
+  curveTrend,
+  lineTrend,
+  riseWithin,
+  type Sample,
+  secondsToRise,
+  type Trend,
+} from '../judging/slope.ts';
 import type { Band } from './limits.ts';
 import { isLongEnough, SECONDS_PER_HOUR } from './rates.ts';
 import type { FiringCase, FiringState } from './types.ts';
@@ -14,15 +21,33 @@ import type { Measured } from './view.ts';
 const SURE = 3;
 /** A ramp that is at most this much faster than planned is following its plan. */
 const FOLLOWS = 1.25;
+/** The last seconds of a rise, in which a parabola's end is checked against a line. */
+const RECENT_MS = 25_000;
 
-/** The trend of the hottest channel at this instant; null while there is too little of it, or it does not rise. */
+/** What is rising now is read from its lowest point on: before that lies a door that was opened, or a dip. */
+function sinceLowest(window: readonly Sample[]): readonly Sample[] {
+  let lowest = 0;
+  for (const [i, sample] of window.entries()) {
+    if (sample.value < (window[lowest]?.value ?? sample.value)) lowest = i;
+  }
+  return window.slice(lowest);
+}
+
+function isSure(trend: Trend): boolean {
+  return trend.perSecond > 0 && trend.perSecond > SURE * trend.error;
+}
+
+/**
+ * The trend of the hottest channel at this instant; null while there is too little of it, or it does not
+ * surely rise. A parabola swings at its end, so the rate is never more than that of the last seconds.
+ */
 export function risingTrend(state: FiringState): Trend | null {
-  if (!isLongEnough(state.hottestWindow)) return null;
-  const curve = curveTrend(state.hottestWindow);
-  const line = lineTrend(state.hottestWindow);
-  const trend = curve ?? line;
-  if (trend === null || trend.perSecond <= SURE * trend.error || trend.perSecond <= 0) return null;
-  return trend;
+  const rise = sinceLowest(state.hottestWindow);
+  if (!isLongEnough(rise)) return null;
+  const recent = lineTrend(rise.filter((sample) => sample.at >= state.at - RECENT_MS));
+  const curve = curveTrend(rise) ?? recent;
+  if (recent === null || curve === null || !isSure(recent) || !isSure(curve)) return null;
+  return { ...curve, perSecond: Math.min(curve.perSecond, recent.perSecond) };
 }
 
 /** Seconds until the upper limit is crossed, or null when it is not, or when nothing needs to be said yet. */

@@ -4,8 +4,8 @@ import { type FiringCase, type FiringInput, type FiringState, instantOf } from '
 
 /** Readings, confirmations and ticks in the one order that live judging and replay share. */
 
-export interface Timeline {
-  /** One array a channel, each in time order. A repeated instant of one channel is taken once. */
+export interface InputSpan {
+  /** One array a channel, each in time order. */
   readonly readings: readonly (readonly ChannelReading[])[];
   readonly confirmations: readonly { readonly at: number; readonly segment: number }[];
   /** Span, epoch ms: after `from` (give `state.at`), up to and with `to`. */
@@ -35,13 +35,13 @@ function* readingInputs(readings: readonly ChannelReading[]): Generator<FiringIn
   for (const reading of readings) yield { kind: 'reading', reading };
 }
 
-function* confirmInputs(timeline: Timeline): Generator<FiringInput> {
+function* confirmInputs(timeline: InputSpan): Generator<FiringInput> {
   for (const { at, segment } of [...timeline.confirmations].sort((a, b) => a.at - b.at)) {
     yield { kind: 'confirm', at, segment };
   }
 }
 
-function* tickInputs({ from, to, startedAt, tickMs }: Timeline): Generator<FiringInput> {
+function* tickInputs({ from, to, startedAt, tickMs }: InputSpan): Generator<FiringInput> {
   const first = Math.max(0, Math.floor((from - startedAt) / tickMs) + 1);
   for (let at = startedAt + first * tickMs; at <= to; at += tickMs) yield { kind: 'tick', at };
 }
@@ -50,7 +50,7 @@ function* tickInputs({ from, to, startedAt, tickMs }: Timeline): Generator<Firin
  * Every input with from < at <= to, in order. The same spans cut anywhere give the same inputs, so judging in
  * steps equals judging at once.
  */
-export function* inputsInOrder(timeline: Timeline): Generator<FiringInput> {
+export function* inputsInOrder(timeline: InputSpan): Generator<FiringInput> {
   const sources = [...timeline.readings.map(readingInputs), confirmInputs(timeline), tickInputs(timeline)];
   const end = timeline.finishedAt ?? null;
   if (end !== null) sources.push(finishInput(end));
