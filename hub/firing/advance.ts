@@ -114,12 +114,12 @@ export function sampleTrend(c: FiringCase, state: FiringState): FiringState {
     hottestWindow: slide(state.hottestWindow, { at, value: view.hottest }, SHORT_SPAN_MS, SHORT_SPACING_MS),
     longWindow,
   };
-  return noteSteepest(longWindow === state.longWindow ? state : next, next);
+  return longWindow === state.longWindow ? next : noteSteepest(next);
 }
 
-function noteSteepest(before: FiringState, next: FiringState): FiringState {
+function noteSteepest(next: FiringState): FiringState {
   const track = next.segments[next.index];
-  if (before === next || track?.state !== 'running' || track.startedAt === null) return next;
+  if (track?.state !== 'running' || track.startedAt === null) return next;
   const rate = longRate(next.longWindow, track.startedAt);
   const steepest = track.steepestPerSecond;
   if (rate === null || (steepest !== null && Math.abs(rate) <= Math.abs(steepest))) return next;

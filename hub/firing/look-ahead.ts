@@ -21,8 +21,13 @@ import type { Measured } from './view.ts';
 const SURE = 3;
 /** A ramp that is at most this much faster than planned is following its plan. */
 const FOLLOWS = 1.25;
-/** The last seconds of a rise, in which a parabola's end is checked against a line. */
+/**
+ * The last seconds of a rise, in which a parabola's end is checked against a line. A fast rise stands out of the
+ * noise in fewer seconds, and has to: there is less time.
+ */
 const RECENT_MS = 25_000;
+const RECENT_FAST_MS = 12_000;
+const FAST_PER_SECOND = 0.3;
 
 /** What is rising now is read from its lowest point on: before that lies a door that was opened, or a dip. */
 function sinceLowest(window: readonly Sample[]): readonly Sample[] {
@@ -37,6 +42,12 @@ function isSure(trend: Trend): boolean {
   return trend.perSecond > 0 && trend.perSecond > SURE * trend.error;
 }
 
+function recentTrend(rise: readonly Sample[], at: number): Trend | null {
+  const over = (ms: number) => lineTrend(rise.filter((sample) => sample.at >= at - ms));
+  const slow = over(RECENT_MS);
+  return slow !== null && slow.perSecond > FAST_PER_SECOND ? (over(RECENT_FAST_MS) ?? slow) : slow;
+}
+
 /**
  * The trend of the hottest channel at this instant; null while there is too little of it, or it does not
  * surely rise. A parabola swings at its end, so the rate is never more than that of the last seconds.
@@ -44,7 +55,7 @@ function isSure(trend: Trend): boolean {
 export function risingTrend(state: FiringState): Trend | null {
   const rise = sinceLowest(state.hottestWindow);
   if (!isLongEnough(rise)) return null;
-  const recent = lineTrend(rise.filter((sample) => sample.at >= state.at - RECENT_MS));
+  const recent = recentTrend(rise, state.at);
   const curve = curveTrend(rise) ?? recent;
   if (recent === null || curve === null || !isSure(recent) || !isSure(curve)) return null;
   return { ...curve, perSecond: Math.min(curve.perSecond, recent.perSecond) };
