@@ -1,0 +1,177 @@
+import type uPlot from 'uplot';
+import type { Gap } from '../../hub/contract/reading.ts';
+import { chartWords } from '../words/charts.ts';
+import type { Ink } from './ink.ts';
+import { type PlacedMark, placeMarks } from './marks.ts';
+import type { ChartMark } from './types.ts';
+
+/** What is drawn on the canvas beside the curves: gaps, the now-line, marks. */
+
+export interface Overlay {
+  readonly ink: Ink;
+  readonly gaps: readonly Gap[];
+  readonly marks: readonly ChartMark[];
+  /** Epoch ms; null: none. */
+  readonly now: number | null;
+}
+
+/** Under the curves: gaps as hatched stretches, so that "nothing measured" is a thing one sees. */
+export function drawUnder(plot: uPlot, { ink, gaps }: Overlay): void {
+  const { ctx } = plot;
+  const { top, height, left, width } = plot.bbox;
+  for (const gap of gaps) {
+    const from = Math.max(left, plot.valToPos(gap.from, 'x', true));
+    const to = Math.min(left + width, plot.valToPos(gap.to, 'x', true));
+    if (to <= from) continue;
+    ctx.save();
+    ctx.beginPath();
+    ctx.rect(from, top, to - from, height);
+    ctx.clip();
+    ctx.strokeStyle = ink.line;
+    ctx.lineWidth = pixels(1);
+    ctx.beginPath();
+    for (let x = from - height; x < to; x += pixels(ink.letterPx * 0.7)) {
+      ctx.moveTo(x, top + height);
+      ctx.lineTo(x + height, top);
+    }
+    ctx.stroke();
+    ctx.restore();
+  }
+}
+
+/** Over the curves: the now-line, then the marks at the top. */
+export function drawOver(plot: uPlot, overlay: Overlay): void {
+  if (overlay.now !== null) drawNow(plot, overlay.ink, overlay.now);
+  drawMarks(plot, overlay);
+}
+
+function drawNow(plot: uPlot, ink: Ink, now: number): void {
+  const { ctx } = plot;
+  const { top, height, left, width } = plot.bbox;
+  const x = Math.round(plot.valToPos(now, 'x', true));
+  if (x < left || x > left + width) return;
+  ctx.save();
+  ctx.fillStyle = ink.ink;
+  ctx.fillRect(x - pixels(1), top, pixels(2), height);
+  ctx.font = font(ink, 600);
+  ctx.textBaseline = 'bottom';
+  const wide = ctx.measureText(chartWords.now).width;
+  const fits = x + pixels(6) + wide < left + width;
+  ctx.textAlign = fits ? 'left' : 'right';
+  ctx.fillText(chartWords.now, fits ? x + pixels(6) : x - pixels(6), top + height - pixels(4));
+  ctx.restore();
+}
+
+function drawMarks(plot: uPlot, { ink, marks }: Overlay): void {
+  const { ctx } = plot;
+  const { left, width, top, height } = plot.bbox;
+  const size = pixels(ink.letterPx);
+  ctx.save();
+  ctx.font = font(ink, 500);
+  ctx.textBaseline = 'middle';
+  ctx.textAlign = 'left';
+  const placed = placeMarks(marks, {
+    left,
+    right: left + width,
+    rows: Math.max(1, Math.min(3, Math.floor(height / (size * 6)))),
+    shapeWidth: size,
+    xOf: (at) => plot.valToPos(at, 'x', true),
+    widthOf: (words) => ctx.measureText(words).width,
+  });
+  for (const place of placed) drawMark(ctx, ink, place, { size, top, height });
+  ctx.restore();
+}
+
+interface MarkBox {
+  readonly size: number;
+  readonly top: number;
+  readonly height: number;
+}
+
+function drawMark(
+  ctx: CanvasRenderingContext2D,
+  ink: Ink,
+  { mark, x, row, words }: PlacedMark,
+  box: MarkBox,
+) {
+  const { size, top, height } = box;
+  const y = top + size * 0.8 + row * size * 1.35;
+  ctx.strokeStyle = ink.line;
+  ctx.lineWidth = pixels(1);
+  ctx.beginPath();
+  ctx.moveTo(x, y);
+  ctx.lineTo(x, top + height);
+  ctx.stroke();
+  drawShape(ctx, ink, mark.shape, x, y, size * 0.42);
+  if (words === null) return;
+  ctx.lineWidth = pixels(5);
+  ctx.lineJoin = 'round';
+  ctx.strokeStyle = ink.ground;
+  ctx.strokeText(words, x + size * 0.7, y);
+  ctx.fillStyle = ink.ink;
+  ctx.fillText(words, x + size * 0.7, y);
+}
+
+/** The same outlines as the screen's shapes: a plate for danger, a triangle for warning, a struck ring. */
+function drawShape(
+  ctx: CanvasRenderingContext2D,
+  ink: Ink,
+  shape: ChartMark['shape'],
+  x: number,
+  y: number,
+  radius: number,
+): void {
+  ctx.beginPath();
+  ctx.strokeStyle = ink.ink;
+  ctx.lineWidth = pixels(1.5);
+  switch (shape) {
+    case 'danger':
+      corners(ctx, x, y, radius * 1.1, 8, Math.PI / 8);
+      ctx.fillStyle = ink.danger;
+      break;
+    case 'warning':
+      corners(ctx, x, y, radius * 1.3, 3, -Math.PI / 2);
+      ctx.fillStyle = ink.warning;
+      break;
+    case 'blind':
+      ctx.arc(x, y, radius, 0, 2 * Math.PI);
+      ctx.moveTo(x - radius * 1.4, y + radius * 1.4);
+      ctx.lineTo(x + radius * 1.4, y - radius * 1.4);
+      ctx.fillStyle = ink.ground;
+      break;
+    case 'event':
+      ctx.arc(x, y, radius * 0.6, 0, 2 * Math.PI);
+      ctx.fillStyle = ink.ink2;
+      break;
+    default:
+      throw shape satisfies never;
+  }
+  ctx.fill();
+  ctx.stroke();
+}
+
+function corners(
+  ctx: CanvasRenderingContext2D,
+  x: number,
+  y: number,
+  radius: number,
+  count: number,
+  turn: number,
+): void {
+  for (let corner = 0; corner < count; corner += 1) {
+    const angle = turn + (corner * 2 * Math.PI) / count;
+    const [px, py] = [x + radius * Math.cos(angle), y + radius * Math.sin(angle)];
+    if (corner === 0) ctx.moveTo(px, py);
+    else ctx.lineTo(px, py);
+  }
+  ctx.closePath();
+}
+
+/** CSS pixels as canvas pixels. */
+function pixels(css: number): number {
+  return css * devicePixelRatio;
+}
+
+function font(ink: Ink, weight: number): string {
+  return `${weight} ${pixels(ink.letterPx)}px ${ink.face}`;
+}

@@ -1,0 +1,25 @@
+import '@fontsource-variable/atkinson-hyperlegible-next/index.css';
+import 'uplot/dist/uPlot.min.css';
+import './theme/tokens.css';
+import './theme/base.css';
+import './parts/parts.css';
+import './app.css';
+import './charts/charts.css';
+import './wall/wall.css';
+import { render } from 'preact';
+import { createApi } from './api/client.ts';
+import { App } from './app.tsx';
+import { browserWorld, liveAddress } from './feed/browser-world.ts';
+import { startFeed } from './feed/feed.ts';
+import { followAddress } from './router.ts';
+import { followScheme } from './theme/scheme.ts';
+
+followScheme();
+followAddress();
+const shell = {
+  api: createApi((address, init) => window.fetch(address, init)),
+  feed: startFeed(liveAddress(window.location), browserWorld),
+};
+const root = document.getElementById('app');
+if (root === null) throw new Error('page-incomplete: index.html has no element with the id "app"');
+render(<App shell={shell} />, root);

@@ -1,0 +1,28 @@
+/** Words of the shared parts and of the shell. */
+export const partWords = {
+  back: 'Back',
+  problemTitle: 'That did not work',
+  problemCode: (code: string) => `Code: ${code}`,
+  notReached: 'The hub did not answer. Check that it runs and that this screen is on its network.',
+  notUnderstood:
+    'The hub answered in a way this screen does not understand. Reload the page: it may be older than the hub.',
+} as const;
+
+export const shellWords = {
+  product: 'Soakwatch',
+  nav: 'Pages',
+  wall: 'Wall',
+  firings: 'Firings',
+  schedules: 'Schedules',
+  setup: 'Setup',
+  toNight: 'Night',
+  toDay: 'Day',
+  toNightName: 'Change to the night scheme',
+  toDayName: 'Change to the day scheme',
+  simulated: 'SIMULATED SHOP',
+  simulatedLong: 'Simulated shop: these readings come from a program, not from a fire',
+  unknownTitle: 'There is no such page',
+  unknown: (path: string) => `Nothing is kept under "${path}".`,
+  toWall: 'To the wall',
+  starting: 'Asking the hub for its first readings',
+} as const;
