@@ -118,12 +118,20 @@ function enter(path: string): () => void {
 function closer(db: Database.Database, release: () => void): () => void {
   return () => {
     if (!db.open) return;
+    optimize(db);
     try {
-      // Keeps the query planner's figures fresh (sqlite.org/pragma.html, optimize); not worth a failed close.
-      db.pragma('optimize');
-    } finally {
       db.close();
+    } finally {
       release();
     }
   };
+}
+
+/** Keeps the query planner's figures fresh (sqlite.org/pragma.html, optimize). */
+function optimize(db: Database.Database): void {
+  try {
+    db.pragma('optimize');
+  } catch {
+    // It writes, so a full disk refuses it. Nothing is lost by that, and closing must not fail for it.
+  }
 }

@@ -2,7 +2,7 @@ import type { ChannelReading } from '../contract/reading.ts';
 import { ChannelName, NodeName, type ShopNode } from '../contract/shop.ts';
 import type { ChannelPart, LocatedChannel } from './channels.ts';
 import type { NodePart } from './nodes.ts';
-import type { ReadingPart } from './readings.ts';
+import { type ReadingPart, withoutMinusZero } from './readings.ts';
 import { NO_NODE, type RefusalDraft, type RefusalPart } from './refusals.ts';
 import type { IncomingReading, IntakeCommit, IntakeWrite } from './types.ts';
 
@@ -44,6 +44,8 @@ export class IntakeBatch {
   readonly #nodes = new Map<string, ShopNode>();
   readonly #located = new Map<string, LocatedChannel>();
   readonly #offered: string[] = [];
+  /** Node id and when it was last heard: written once a node, however many payloads came. */
+  readonly #heard = new Map<string, number>();
   readonly #refusals: RefusalDraft[] = [];
 
   constructor(parts: IntakeParts) {
@@ -61,7 +63,7 @@ export class IntakeBatch {
     if (!node) return;
     if (write.status) nodes.say(node.id, write.status, write.receivedAt);
     // A last will is the broker's word, not the node's.
-    if (write.status !== 'offline') nodes.hear(node.id, write.receivedAt);
+    if (write.status !== 'offline') this.#hear(node.id, write.receivedAt);
     const arrival = arrivalOf(write, keeper);
     for (const reading of write.readings) this.#takeReading(arrival, reading);
   }
@@ -69,6 +71,7 @@ export class IntakeBatch {
   /** What all of it changed, as it stands at the end of the transaction. */
   finish(): IntakeCommit {
     const { nodes, channels, refusals } = this.#parts;
+    for (const [id, at] of this.#heard) nodes.hear(id, at);
     return {
       readings: this.#readings,
       duplicates: this.#duplicates,
@@ -78,7 +81,12 @@ export class IntakeBatch {
     };
   }
 
-  #takeReading(arrival: Arrival, { name, quantity, ...reading }: IncomingReading): void {
+  #hear(node: string, at: number): void {
+    this.#heard.set(node, Math.max(at, this.#heard.get(node) ?? 0));
+  }
+
+  #takeReading(arrival: Arrival, { name, quantity, ...given }: IncomingReading): void {
+    const reading = withoutMinusZero(given);
     if (!(Number.isSafeInteger(reading.at) && Number.isFinite(reading.value))) {
       const detail = `${quoted(name)}: the value ${reading.value} at ${reading.at} is not a number`;
       this.#refuse(arrival, 'bad-value', arrival.keeper, detail);

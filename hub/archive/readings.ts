@@ -13,6 +13,13 @@ export interface ReadingPart {
   readonly latestOf: (series: number) => Reading | null;
 }
 
+/**
+ * SQLite keeps -0 as 0. What watchers are told must be what a replay will read, so it becomes 0 before both.
+ */
+export function withoutMinusZero<T extends { readonly value: number }>(reading: T): T {
+  return Object.is(reading.value, -0) ? { ...reading, value: 0 } : reading;
+}
+
 /** Readings as plain rows, one for each instant of a series. */
 export function readingPart(context: Context): ReadingPart {
   const { db, write } = context;
@@ -46,7 +53,7 @@ export function readingPart(context: Context): ReadingPart {
 
   function append(readings: readonly ChannelReading[]): readonly ChannelReading[] {
     const known = new Map<string, number>();
-    return readings.filter((reading) => {
+    return readings.map(withoutMinusZero).filter((reading) => {
       const series = known.get(reading.channel) ?? seriesOf(reading.channel);
       known.set(reading.channel, series);
       return insert(series, reading);
