@@ -1,5 +1,7 @@
 import { randomUUID } from 'node:crypto';
+import type { IncomingMessage } from 'node:http';
 import { join } from 'node:path';
+import type { Duplex } from 'node:stream';
 import type { Logger } from 'pino';
 import { openArchive } from './archive/open.ts';
 import type { Archive } from './archive/types.ts';
@@ -7,7 +9,7 @@ import { createEmbeddedBroker } from './broker/embedded.ts';
 import { createExternalBroker } from './broker/external.ts';
 import type { MessageSource } from './broker/types.ts';
 import { createCommitter } from './intake/committer.ts';
-import { createIntake } from './intake/intake.ts';
+import { createIntake, type Intake } from './intake/intake.ts';
 import type { HubSettings } from './settings.ts';
 import type { Clock } from './time/clock.ts';
 import { ChangeBus } from './watch/changes.ts';
@@ -137,4 +139,44 @@ function faultWatch(clock: Clock, log: Logger): FaultWatch {
     },
     judging: () => clock.now() - last > FAULT_SHOWN_MS,
   };
+}
+
+interface BrokerEnd {
+  readonly source: MessageSource;
+  readonly handleStream: ((stream: Duplex, request: IncomingMessage) => void) | null;
+  resubscribe(): void;
+}
+
+/** The embedded broker, or a standard one by URL: the same intake either way. */
+function openBroker({ settings, clock, log }: HubParts, archive: Archive, intake: Intake): BrokerEnd {
+  if (settings.brokerUrl === null) {
+    const source = createEmbeddedBroker({
+      bind: settings.bind,
+      port: settings.mqttPort,
+      maxPacketBytes: MOST_PACKET_BYTES,
+      clock,
+      onOversize: (seen) => {
+        intake
+          .reportOversize(seen)
+          .catch((fault: unknown) => log.error(fault, 'an oversize packet was not counted'));
+      },
+    });
+    return {
+      source,
+      handleStream: (stream, request) => source.handleStream(stream, request),
+      resubscribe: () => {},
+    };
+  }
+  const source = createExternalBroker({
+    url: settings.brokerUrl,
+    // Stable and of this shop alone: the broker keeps our session under it while we are away.
+    clientId: `soakwatch-${archive.shop().id}`,
+    clock,
+    subscriptions: () => [
+      'soakwatch/+/readings',
+      'soakwatch/+/status',
+      ...archive.bindings().map((b) => b.topic),
+    ],
+  });
+  return { source, handleStream: null, resubscribe: () => source.resubscribe() };
 }

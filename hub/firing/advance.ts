@@ -1,10 +1,11 @@
+import type { Segment } from '../contract/schedule.ts';
 import { slide } from '../judging/slope.ts';
 import { bandOf, inside } from './limits.ts';
 import { LONG_SPACING_MS, LONG_SPAN_MS, longRate, SHORT_SPACING_MS, SHORT_SPAN_MS } from './rates.ts';
 import { endSegment, forgetTrend, reached, startSegment } from './segments.ts';
 import { withEvent, withGap, withSegment } from './track.ts';
 import type { EventTrack, FiringCase, FiringState } from './types.ts';
-import { nextStaleAt, viewOf } from './view.ts';
+import { nextStaleAt, type View, viewOf } from './view.ts';
 
 /**
  * The passing of time. Between two inputs every value holds; the interval is cut exactly where something
@@ -43,8 +44,11 @@ export function soakFullAt(c: FiringCase, state: FiringState): number | null {
 export function isCounting(c: FiringCase, state: FiringState): boolean {
   const segment = c.schedule.segments[state.index];
   if (state.finishedAt !== null || segment?.kind !== 'soak') return false;
-  const view = viewOf(c, state);
-  const band = bandOf(segment);
+  return countsIn(segment, viewOf(c, state));
+}
+
+function countsIn(segment: Segment | undefined, view: View): boolean {
+  const band = segment?.kind === 'soak' ? bandOf(segment) : null;
   return view.kind === 'seen' && band !== null && inside(band, view.coldest);
 }
 
@@ -55,8 +59,9 @@ function integrate(c: FiringCase, state: FiringState, ms: number): FiringState {
   const view = viewOf(c, state);
   if (view.kind === 'unwatched') return state;
   if (view.kind === 'blind') return withSegment(state, state.index, { blindMs: track.blindMs + ms });
-  const band = bandOf(c.schedule.segments[state.index]);
-  const counting = isCounting(c, state);
+  const segment = c.schedule.segments[state.index];
+  const band = bandOf(segment);
+  const counting = countsIn(segment, view);
   const above = band !== null && track.direction !== 'down' && view.hottest > band.high;
   const violating = state.conditions['too-fast'].raised;
   return withSegment(state, state.index, {

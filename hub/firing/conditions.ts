@@ -8,7 +8,7 @@ import { paceSignal } from './pace.ts';
 import { SECONDS_PER_HOUR } from './rates.ts';
 import { withSegment } from './track.ts';
 import { CONDITION_NAMES, type ConditionName, type FiringCase, type FiringState } from './types.ts';
-import { type Measured, viewOf } from './view.ts';
+import { type Measured, type View, viewOf } from './view.ts';
 
 /** The conditions of a firing, stepped once an input. Four of them are findings, three guide the next move. */
 
@@ -30,18 +30,25 @@ function delaysOf(c: FiringCase, name: ConditionName): Delays {
 /** Steps every condition at the instant the state stands at, and tells what was raised and cleared. */
 export function stepConditions(c: FiringCase, state: FiringState): FiringState {
   let next = noteProgress(c, state);
+  const view = viewOf(c, next);
+  const counting = isCounting(c, next);
   for (const name of CONDITION_NAMES) {
-    const signal = { active: signalOf(c, next, name), at: next.at };
+    const signal = { active: signalOf(c, next, name, view, counting), at: next.at };
     next = setCondition(c, next, name, stepCondition(next.conditions[name], signal, delaysOf(c, name)));
   }
   return next;
 }
 
 /** True, false, or null while nobody can tell. */
-function signalOf(c: FiringCase, state: FiringState, name: ConditionName): boolean | null {
+function signalOf(
+  c: FiringCase,
+  state: FiringState,
+  name: ConditionName,
+  view: View,
+  counting: boolean,
+): boolean | null {
   const segment = c.schedule.segments[state.index];
   if (state.finishedAt !== null || segment === undefined) return false;
-  const view = viewOf(c, state);
   if (view.kind === 'unwatched') return false;
   if (view.kind === 'blind') return null;
   const band = bandOf(segment);
@@ -51,8 +58,10 @@ function signalOf(c: FiringCase, state: FiringState, name: ConditionName): boole
     case 'overshoot-ahead':
       return band !== null && isOvershootAhead(c, state, view, band);
     case 'soak-stalled':
+      // Above the band the clock stands too, but that is the overshoot's to say: one trouble, one alarm.
+      return segment.kind === 'soak' && !counting && (band === null || view.coldest <= band.high);
     case 'soak-outside':
-      return segment.kind === 'soak' && !isCounting(c, state);
+      return segment.kind === 'soak' && !counting;
     case 'ramp-stalled':
       return isRampStalled(c, state);
     case 'too-fast':

@@ -9,10 +9,10 @@ export interface Measured {
   readonly coldestChannel: string;
   readonly hottestChannel: string;
 }
-export type View =
-  | { readonly kind: 'blind' }
-  | { readonly kind: 'unwatched' }
-  | ({ readonly kind: 'seen' } & Measured);
+export interface SeenView extends Measured {
+  readonly kind: 'seen';
+}
+export type View = { readonly kind: 'blind' } | { readonly kind: 'unwatched' } | SeenView;
 
 const BLIND: View = { kind: 'blind' };
 const UNWATCHED: View = { kind: 'unwatched' };
@@ -41,10 +41,12 @@ export function measure(
   channels: readonly HeldChannel[],
   segment: Segment | undefined,
   freshAt: number | null,
-): Measured | null {
-  let found: Measured | null = null;
-  for (const [i, channel] of c.watched.entries()) {
-    if (!counts(channel, segment)) continue;
+): SeenView | null {
+  let found: SeenView | null = null;
+  // Every step of the judge comes through here several times: a plain loop, and no copies.
+  for (let i = 0; i < c.watched.length; i++) {
+    const channel = c.watched[i];
+    if (channel === undefined || !counts(channel, segment)) continue;
     const held = channels[i];
     if (held === undefined || !held.seen) return null;
     const end = staleAt(held, channel.staleAfterSeconds);
@@ -54,11 +56,14 @@ export function measure(
   return found;
 }
 
-function widen(found: Measured | null, id: string, value: number): Measured {
-  if (found === null) return { coldest: value, hottest: value, coldestChannel: id, hottestChannel: id };
+function widen(found: SeenView | null, id: string, value: number): SeenView {
+  if (found === null) {
+    return { kind: 'seen', coldest: value, hottest: value, coldestChannel: id, hottestChannel: id };
+  }
   const colder = value < found.coldest;
   const hotter = value > found.hottest;
   return {
+    kind: 'seen',
     coldest: colder ? value : found.coldest,
     coldestChannel: colder ? id : found.coldestChannel,
     hottest: hotter ? value : found.hottest,
@@ -70,8 +75,7 @@ function widen(found: Measured | null, id: string, value: number): Measured {
 export function viewOf(c: FiringCase, state: FiringState): View {
   const segment = c.schedule.segments[state.index];
   if (isUnwatched(c, segment)) return UNWATCHED;
-  const measured = measure(c, state.channels, segment, state.at);
-  return measured === null ? BLIND : { kind: 'seen', ...measured };
+  return measure(c, state.channels, segment, state.at) ?? BLIND;
 }
 
 /** The next instant after `state.at` at which a watched channel stops being fresh; null when there is none. */

@@ -9,6 +9,9 @@ import type { ChangeBus } from './changes.ts';
 import { WatchError } from './errors.ts';
 import { FiringTrack, judgeFromArchive, type TrackParts } from './firing-track.ts';
 
+/** Later than this, a late reading is found through the archive instead. */
+const JUST_ENDED_MS = 60_000;
+
 interface FiringDeskParts {
   readonly archive: Archive;
   readonly bus: ChangeBus;
@@ -23,6 +26,12 @@ export class FiringDesk {
   readonly #tracks = new Map<string, FiringTrack>();
   /** Finished firings whose readings changed afterwards, waiting to be judged again. */
   readonly #dirty = new Set<string>();
+  /** Firings that ended a moment ago: readings of their last seconds may still be on their way. */
+  #justEnded: readonly {
+    readonly id: string;
+    readonly endedAt: number;
+    readonly watched: readonly string[];
+  }[] = [];
 
   constructor(parts: FiringDeskParts) {
     this.#archive = parts.archive;
@@ -60,6 +69,9 @@ export class FiringDesk {
     for (const track of this.#tracks.values()) {
       if (track.watches(reading.channel)) track.learned(reading.at);
     }
+    for (const { id, endedAt, watched } of this.#justEnded) {
+      if (reading.at <= endedAt && watched.includes(reading.channel)) this.#dirty.add(id);
+    }
   }
 
   /** Readings of a channel came in for the past: finished firings that watched it are judged again. */
@@ -81,6 +93,12 @@ export class FiringDesk {
     const { judgement, confirmations: _, ...firing } = row;
     const track = this.#tracks.get(id);
     return { ...firing, judgement: track?.judgement() ?? judgement ?? this.#judge(row) };
+  }
+
+  /** The firing judged afresh from what the archive holds now; nothing is kept. */
+  rejudge(id: string): FiringJudgement {
+    const track = this.#tracks.get(id);
+    return track ? track.judgement() : this.#judge(this.#row(id));
   }
 
   start(draft: FiringDraft, now: number): FiringDetail {
@@ -135,6 +153,8 @@ export class FiringDesk {
     const ended: Firing = { ...firing, status: abandoned ? 'abandoned' : 'finished', endedAt: at };
     this.#archive.saveFiring(ended);
     this.#tracks.delete(id);
+    const recent = this.#justEnded.filter((ended) => at - ended.endedAt < JUST_ENDED_MS);
+    this.#justEnded = [...recent, { id, endedAt: at, watched: row.watchedChannels }];
     this.#archive.saveJudgement(id, this.#judge(this.#row(id)));
     this.#bus.tell({ type: 'firing', id, live: null });
     return this.detail(id);
