@@ -33,8 +33,8 @@ const BehaviourSchema = z.discriminatedUnion('name', [
   z.strictObject({
     name: z.literal('weak-cylinder'),
     ...timing,
-    massKilograms: z.number().min(0).max(12).default(0.6).describe('Contents of the cylinder put on'),
-    liquidCelsius: z.number().min(-45).max(40).default(-25),
+    massKilograms: z.number().min(0).max(12).default(0.4).describe('Contents of the cylinder put on'),
+    liquidCelsius: z.number().min(-45).max(40).default(-38),
   }),
   z.strictObject({
     name: z.literal('co-buildup'),

@@ -21,9 +21,16 @@ export interface Conditions {
  * share of CO that escapes a forge is not known and has to be measured in a real shop. */
 const ORDINARY = { equivalenceRatio: 1.03, escapeShare: 0.01, airChangesPerHour: 8 };
 
+const UNDISTURBED: Conditions = {
+  attention: { forge: 'as-planned', oven: 'as-planned' },
+  gasCeilingPascals: Number.MAX_VALUE,
+  ...ORDINARY,
+};
+
 /** The conditions some seconds after the start of the simulation. */
 export function conditionsAt(behaviours: readonly Behaviour[], elapsedSeconds: number): Conditions {
   const active = behaviours.filter((each) => isActive(each, elapsedSeconds));
+  if (active.length === 0) return UNDISTURBED;
   const air = named(active, 'co-buildup').at(-1) ?? ORDINARY;
   const ice = named(active, 'falling-gas').map((each) =>
     Math.max(

@@ -30,11 +30,16 @@ export class GasTrain {
     const wanted = input.setPascals * (1 - DROOP_SHARE * load);
     const possible = input.cylinderGaugePascals - INLET_LOSS_PASCALS * load;
     this.supplyGaugePascals = Math.max(0, Math.min(wanted, possible, input.ceilingPascals));
-    this.flowKilogramsPerSecond = propaneJetKilogramsPerSecond({
-      ...JET,
+    this.flowKilogramsPerSecond = this.supplyGaugePascals > 0 ? this.#jetFlow(input.gasCelsius) : 0;
+  }
+
+  #jetFlow(gasCelsius: number): number {
+    return propaneJetKilogramsPerSecond({
+      boreMetres: JET.boreMetres,
+      dischargeCoefficient: JET.dischargeCoefficient,
       upstreamPascals: STANDARD_ATMOSPHERE_PASCALS + this.supplyGaugePascals,
       downstreamPascals: STANDARD_ATMOSPHERE_PASCALS,
-      gasCelsius: Math.max(-50, input.gasCelsius),
+      gasCelsius: Math.max(-50, gasCelsius),
     });
   }
 }

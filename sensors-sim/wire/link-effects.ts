@@ -49,7 +49,7 @@ export class LinkEffects {
 
   #overtaken(everything: boolean): string[] {
     for (const each of this.#held) each.passes -= 1;
-    const due = this.#held.filter((each) => everything || each.passes < 0);
+    const due = this.#held.filter((each) => everything || each.passes <= 0);
     this.#held = this.#held.filter((each) => !due.includes(each));
     return due.map((each) => each.message);
   }
