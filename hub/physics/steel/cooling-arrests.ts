@@ -33,8 +33,8 @@ const HYSTERESIS: Provenance = {
 };
 const OUCHI: Provenance = { standing: 'published-secondary', source: 'Ouchi et al. 1982, one transcription' };
 
-/** Austenitising parameter of 850 °C for half an hour, kelvin: the usual hardening heat. */
-const USUAL_PA_KELVIN = 1107;
+/** Austenitising parameter of 850 °C for half an hour, °C: the usual hardening heat. */
+const USUAL_PA_CELSIUS = 834;
 /** Carbon up to which Ouchi's plate formula speaks, mass %. */
 const OUCHI_MAX_CARBON = 0.2;
 
@@ -102,7 +102,7 @@ export function coolingArrests(
 
 function formsMartensite(composition: Composition, rate: number): boolean {
   if (outsideOf(composition, MAYNIER_RANGE).length > 0) return false;
-  return Math.log10(rate) > logLimitingRate('martensite-100', composition, USUAL_PA_KELVIN);
+  return Math.log10(rate) > logLimitingRate('martensite-100', composition, USUAL_PA_CELSIUS);
 }
 
 function below(heating: Estimate, gap: Undercooling, name: string): Estimate {

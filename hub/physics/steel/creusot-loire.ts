@@ -68,15 +68,21 @@ const RATE_LIMITS: Readonly<
 /**
  * Decimal logarithm of the limiting cooling rate at 700 °C, in °C/h.
  *
- * @param paKelvin austenitising parameter, {@link timeTemperatureKelvin} with
- *   {@link AUSTENITISING_J_PER_MOL}; 850 °C for half an hour gives 1107 K
+ * The transcriptions do not say whether the austenitising parameter goes in as
+ * kelvin or °C. Only in °C do the limits come out in order (full martensite
+ * needs the fastest cooling), and only then does 4140 need about 20 °C/s as its
+ * published cooling diagrams show; in kelvin it comes to 7. So this project
+ * passes °C; the published check values are in kelvin.
+ *
+ * @param pa {@link timeTemperatureKelvin} with {@link AUSTENITISING_J_PER_MOL},
+ *   less 273.15: 850 °C for half an hour gives 834
  */
-export function logLimitingRate(limit: RateLimit, composition: Composition, paKelvin: number): number {
-  const [constant, c, mn, ni, cr, mo, pa] = RATE_LIMITS[limit];
+export function logLimitingRate(limit: RateLimit, composition: Composition, pa: number): number {
+  const [constant, c, mn, ni, cr, mo, perPa] = RATE_LIMITS[limit];
   const of = (element: 'Mn' | 'Ni' | 'Cr' | 'Mo'): number => percentOf(composition, element);
   return (
     constant -
-    (c * composition.C + mn * of('Mn') + ni * of('Ni') + cr * of('Cr') + mo * of('Mo') + pa * paKelvin)
+    (c * composition.C + mn * of('Mn') + ni * of('Ni') + cr * of('Cr') + mo * of('Mo') + perPa * pa)
   );
 }
 
