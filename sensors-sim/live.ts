@@ -4,6 +4,7 @@ import { Engine } from './engine.ts';
 import { type HistoryOptions, plannedHistory } from './history.ts';
 import { NODE_NAMES, type NodeName } from './node-names.ts';
 import { EndlessAgenda } from './operators/agenda.ts';
+import type { FurnaceEvent } from './operators/firing-desk.ts';
 import { seededRandom } from './random.ts';
 import { formatPack, type NodeSample } from './wire/pack.ts';
 import type { Uplink } from './wire/uplink.ts';
@@ -38,8 +39,18 @@ export class LiveShop {
     this.#engine = new Engine({ seed, startMs, agenda, behaviours, behavioursFromMs: liveMs });
   }
 
+  /** What the operators have done so far, the past included. */
+  get events(): readonly FurnaceEvent[] {
+    return this.#engine.shop.events;
+  }
+
   get nowMs(): number {
     return this.#engine.shop.nowMs;
+  }
+
+  /** How many firings were begun since the start of the past. */
+  get firingsBegun(): number {
+    return this.#engine.shop.events.filter((event) => event.what === 'started').length;
   }
 
   /** Lives through the past and hands it to the uplinks in packs of many samples. */

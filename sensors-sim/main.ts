@@ -71,7 +71,12 @@ function behind(liveMs: number): number {
 function goLive(shop: LiveShop, uplinks: ReadonlyMap<NodeName, Uplink>, behindMs: number): void {
   // The monotonic clock: a shop must not jump when somebody sets the computer's time.
   const beganMs = performance.now() - behindMs;
-  const timer = setInterval(() => shop.advance(performance.now() - beganMs), TICK_MS);
+  let told = shop.events.length;
+  const timer = setInterval(() => {
+    shop.advance(performance.now() - beganMs);
+    // For whoever plays the smith beside the simulated shop: the demonstration presses the wall's buttons.
+    for (; told < shop.events.length; told += 1) say(`event ${JSON.stringify(shop.events[told])}`);
+  }, TICK_MS);
   let stopping = false;
   const stop = async () => {
     if (stopping) return;

@@ -18,7 +18,7 @@ export class Outbox<T> {
   #sequence = 0;
   #dropped = 0;
 
-  /** @param limit most messages held, in flight included; a whole number above 0 */
+  /** @param limit most messages that wait (those in flight come on top); a whole number above 0 */
   constructor(limit: number) {
     if (!(Number.isInteger(limit) && limit > 0)) {
       throw new SimError('bad-option', `A buffer holds a whole number of messages above 0, not ${limit}`);
@@ -44,8 +44,9 @@ export class Outbox<T> {
   push(message: T): void {
     this.#waiting.push({ sequence: this.#sequence, message });
     this.#sequence += 1;
-    // What is in flight may arrive any moment and cannot be called back: the oldest waiting one goes.
-    while (this.size > this.#limit && this.#waiting.length > 0) {
+    // Counted without what is in flight: that cannot be called back, and counting it would make a
+    // small buffer give up its newest message instead of its oldest.
+    while (this.#waiting.length > this.#limit) {
       this.#waiting.shift();
       this.#dropped += 1;
     }

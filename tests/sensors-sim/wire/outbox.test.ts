@@ -40,14 +40,27 @@ describe('a bounded buffer', () => {
     expect(takeAll(outbox)).toEqual([1, 2, 3, 4]);
   });
 
-  test('never gives up what is in flight', () => {
+  test('does not let what is in flight take the room of what waits', () => {
     const outbox = filled(2, 2);
     outbox.take();
     outbox.take();
-    outbox.push(7);
+    outbox.push(2);
+    outbox.push(3);
+    expect(outbox.dropped).toBe(0);
+    outbox.push(4);
     expect(outbox.dropped).toBe(1);
     outbox.recall();
-    expect(takeAll(outbox)).toEqual([0, 1]);
+    expect(takeAll(outbox)).toEqual([0, 1, 3, 4]);
+  });
+
+  test('gives up the oldest first when a recall has filled it', () => {
+    const outbox = filled(3, 3);
+    outbox.take();
+    outbox.push(3);
+    outbox.recall();
+    outbox.push(4);
+    expect(outbox.dropped).toBe(2);
+    expect(takeAll(outbox)).toEqual([2, 3, 4]);
   });
 
   test('of no size is refused', () => {
