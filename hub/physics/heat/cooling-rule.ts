@@ -3,7 +3,7 @@
  * 830 to 650 °C" (28 for 10xx, 22 for O1 and W1, 14 for S7, 11 for 5160).
  */
 import { PhysicsError, requireRange } from '../errors.ts';
-import { type CoolingPoint, secondsBetween } from './cooling.ts';
+import { type CoolingPoint, fallBetween, secondsBetween, secondsWithin } from './cooling.ts';
 
 export interface CoolingRule {
   readonly fromCelsius: number;
@@ -26,6 +26,7 @@ export interface CoolingVerdict {
 
 /** Rates are taken over 10 °C, so that the steps of a digital thermometer do not count as rates. */
 const STRETCH_CELSIUS = 10;
+const NOISE_CELSIUS = 3;
 /** A record cannot show a rate better than this: 5 % more than allowed still counts as met. */
 const LENIENCE = 1.05;
 
@@ -46,8 +47,9 @@ export function judgeCooling(curve: readonly CoolingPoint[], rule: CoolingRule):
     'K',
   );
   const hours = secondsBetween(curve, rule.fromCelsius, rule.toCelsius) / 3600;
+  const fall = noisyFall(curve, rule.fromCelsius, rule.toCelsius);
   const worst = stretches(rule)
-    .map((at) => ({ at: at.upper, rate: rateBetween(curve, at.upper, at.lower) }))
+    .map((at) => ({ at: at.upper, rate: rateWithin(fall, at.upper, at.lower) }))
     .reduce((a, b) => (b.rate > a.rate ? b : a));
   return {
     met: worst.rate <= most * LENIENCE,
@@ -59,8 +61,24 @@ export function judgeCooling(curve: readonly CoolingPoint[], rule: CoolingRule):
   };
 }
 
-function rateBetween(curve: readonly CoolingPoint[], upper: number, lower: number): number {
-  const seconds = secondsBetween(curve, upper, lower);
+/**
+ * A fall with a little more at either end, where the curve has it: noise makes
+ * the last reading above a limit late and the first one below it early.
+ */
+function noisyFall(curve: readonly CoolingPoint[], upper: number, lower: number): readonly CoolingPoint[] {
+  const start = curve.some((p) => p.celsius >= upper + NOISE_CELSIUS) ? upper + NOISE_CELSIUS : upper;
+  const onward = curve.slice(
+    Math.max(
+      0,
+      curve.findLastIndex((p) => p.celsius >= start),
+    ),
+  );
+  const goesOn = onward.some((p) => p.celsius <= lower - NOISE_CELSIUS);
+  return fallBetween(curve, start, goesOn ? lower - NOISE_CELSIUS : lower);
+}
+
+function rateWithin(fall: readonly CoolingPoint[], upper: number, lower: number): number {
+  const seconds = secondsWithin(fall, upper, lower);
   return seconds > 0 ? ((upper - lower) * 3600) / seconds : Number.POSITIVE_INFINITY;
 }
 
@@ -78,7 +96,8 @@ function stretches(rule: CoolingRule): { upper: number; lower: number }[] {
  * @throws PhysicsError `not-applicable` when the curve does not pass them
  */
 export function coolingRateAt(curve: readonly CoolingPoint[], celsius: number): number {
-  return rateBetween(curve, celsius + STRETCH_CELSIUS, celsius - STRETCH_CELSIUS);
+  const [upper, lower] = [celsius + STRETCH_CELSIUS, celsius - STRETCH_CELSIUS];
+  return rateWithin(noisyFall(curve, upper, lower), upper, lower);
 }
 
 /**

@@ -81,13 +81,8 @@ export interface CoolingPoint {
  */
 export function secondsBetween(curve: readonly CoolingPoint[], upper: number, lower: number): number {
   if (!(lower < upper)) throw new PhysicsError('bad-input', `${lower} °C is not below ${upper} °C`);
-  const left = curve.findLastIndex((point) => point.celsius >= upper);
-  const arrived = curve.findIndex((point, i) => i > left && point.celsius <= lower);
-  if (left < 0 || arrived < 0) {
-    const message = `the curve does not fall from ${upper} to ${lower} °C`;
-    throw new PhysicsError('not-applicable', message, { upper, lower });
-  }
-  return crossing(curve, arrived, lower) - crossing(curve, left + 1, upper);
+  const fall = fallBetween(curve, upper, lower);
+  return crossing(fall, fall.length - 1, lower) - crossing(fall, 1, upper);
 }
 
 /**
@@ -97,6 +92,36 @@ export function secondsBetween(curve: readonly CoolingPoint[], upper: number, lo
  */
 export function coolingTime85(curve: readonly CoolingPoint[]): number {
   return secondsBetween(curve, 800, 500);
+}
+
+/**
+ * Time that a curve spends between two temperatures, s. Unlike a difference of
+ * crossings it is not shortened by noise, which crosses early and late alike.
+ */
+export function secondsWithin(curve: readonly CoolingPoint[], upper: number, lower: number): number {
+  let seconds = 0;
+  for (const [i, b] of curve.entries()) {
+    const a = curve[i - 1];
+    if (a === undefined) continue;
+    const [low, high] = a.celsius < b.celsius ? [a.celsius, b.celsius] : [b.celsius, a.celsius];
+    const inside = Math.min(upper, high) - Math.max(lower, low);
+    const share = high > low ? Math.max(0, inside) / (high - low) : Number(inside >= 0);
+    seconds += share * (b.atSeconds - a.atSeconds);
+  }
+  return seconds;
+}
+
+/** The part of a curve from its last moment at or above `upper` to its first at or below `lower`. */
+export function fallBetween(
+  curve: readonly CoolingPoint[],
+  upper: number,
+  lower: number,
+): readonly CoolingPoint[] {
+  const left = curve.findLastIndex((point) => point.celsius >= upper);
+  const arrived = curve.findIndex((point, i) => i > left && point.celsius <= lower);
+  if (left >= 0 && arrived >= 0) return curve.slice(left, arrived + 1);
+  const message = `the curve does not fall from ${upper} to ${lower} °C`;
+  throw new PhysicsError('not-applicable', message, { upper, lower });
 }
 
 /** Moment at which the piece of curve that ends at `index` passes a temperature. */

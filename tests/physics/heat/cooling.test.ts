@@ -11,6 +11,7 @@ import { type HeatPoint, heatCurve } from '../../../hub/physics/heat/heat-curve.
 import { type Material, plainMaterial, structuralSteel } from '../../../hub/physics/heat/material.ts';
 import { filmFromSeverity, MEDIUM_IDS, mediumOf } from '../../../hub/physics/heat/media.ts';
 import { STILL_AIR } from '../../reference/heat-values.ts';
+import { seededNoise } from '../../reference/seeded-noise.ts';
 
 const LUMPED_650 = plainMaterial({ densityKgM3: 7850, specificHeatJKgK: 650, conductivityWmK: 1e4 });
 
@@ -134,6 +135,14 @@ describe('the rule of an anneal', () => {
     expect(verdict.meanCelsiusPerHour).toBeLessThan(28);
     expect(verdict.met).toBe(false);
     expect(Math.abs(verdict.worstAtCelsius - 720)).toBeLessThanOrEqual(10);
+  });
+
+  it('a degree of noise neither fails a good fall nor passes a bad one', () => {
+    const noise = seededNoise(5);
+    const noisy = (rate: number): CoolingPoint[] =>
+      straight(812, 640, rate).map((p) => ({ ...p, celsius: p.celsius + noise() }));
+    expect(judgeCooling(noisy(25), rule).met).toBe(true);
+    expect(judgeCooling(noisy(40), rule).met).toBe(false);
   });
 
   it('still air is nowhere near it', () => {
