@@ -24,8 +24,23 @@ export interface MessageSource {
   stop(): Promise<void>;
 }
 
+/**
+ * - `port-in-use`, `cannot-listen`: the embedded broker cannot take its port or address.
+ * - `too-many-connections`: a connection was closed because the bound is reached; the others go on.
+ * - `broker-unreachable`: nothing answers at the standard broker's address.
+ * - `broker-refused`: it answers and refuses us: sign-in, client id, or a subscription.
+ * - `not-started`: the source was used before `start` or after `stop`.
+ */
+export type BrokerErrorCode =
+  | 'port-in-use'
+  | 'cannot-listen'
+  | 'too-many-connections'
+  | 'broker-unreachable'
+  | 'broker-refused'
+  | 'not-started';
+
 export class BrokerError extends Error {
-  readonly code: 'port-in-use' | 'broker-unreachable' | 'broker-refused';
+  readonly code: BrokerErrorCode;
   constructor(code: BrokerError['code'], message: string, options?: ErrorOptions) {
     super(message, options);
     this.name = 'BrokerError';

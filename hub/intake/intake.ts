@@ -7,7 +7,7 @@ import type { Committer } from './committer.ts';
 import { type Draft, refusedDraft, toWrite } from './draft.ts';
 import { readReadings, readStatus } from './native.ts';
 import { refused } from './outcome.ts';
-import { filterMatches, topicKind } from './topics.ts';
+import { filterMatches, NATIVE_FILTERS, topicKind } from './topics.ts';
 
 /** A larger payload is refused without being looked into: it would hold the hub's one thread too long. */
 export const MOST_PAYLOAD_BYTES = 256 * 1024;
@@ -28,6 +28,8 @@ export interface Intake {
   accept(message: InboundMessage): Promise<void>;
   /** Channels or bindings were changed by a person: reads them again. */
   refresh(): void;
+  /** The topic filters whose messages are wanted: the native ones and those of the bindings. */
+  subscriptions(): readonly string[];
   /** Counts a packet so large that the broker closed the connection on it. */
   reportOversize(seen: { readonly clientId: string | null; readonly bytes: number }): Promise<void>;
 }
@@ -54,6 +56,10 @@ export function createIntake({ archive, committer, clock, onFault = () => {} }: 
       await Promise.all(understand(message).map((write) => committer.submit(write)));
     },
     refresh: () => catalogue.refresh(),
+    subscriptions() {
+      const bound = catalogue.bindings().map(({ binding }) => binding.topic);
+      return [...new Set([...NATIVE_FILTERS, ...bound])];
+    },
     async reportOversize({ clientId, bytes }) {
       const detail = `client ${clientId ?? '(not yet named)'} announced a packet of ${bytes} bytes and was disconnected`;
       const payload = new Uint8Array();

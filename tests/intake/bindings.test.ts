@@ -126,3 +126,11 @@ test('a binding that is deleted is heard no more after the refresh', async () =>
 
   expect(shop.archive.nodes()).toEqual([]);
 });
+
+test('an outside broker is asked for our own topics and for those of the bindings, each once', () => {
+  const shop = bench();
+  bind(shop, {});
+  bind(shop, { channel: 'other' });
+
+  expect(shop.intake.subscriptions()).toEqual(['soakwatch/+/readings', 'soakwatch/+/status', 'oven/temp']);
+});
