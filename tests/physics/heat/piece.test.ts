@@ -39,11 +39,11 @@ describe('energy in the piece', () => {
           const before = start(material, form, sectionMetres, celsius);
           const after = steps.reduce((s, [seconds, around]) => stepPiece(s, { seconds, ...around }), before);
           const gained = heatContentJKg(after) - heatContentJKg(before);
-          // 1 mJ/kg a kilogram of steel, against some 100 000 J/kg a step
-          expect(Math.abs(gained - after.heatInJKg)).toBeLessThan(1e-3);
+          // Rounding alone: a ten-millionth of the 600 000 J/kg that a heat may move, also over 11 h steps.
+          expect(Math.abs(gained - after.heatInJKg)).toBeLessThan(0.06);
         },
       ),
-      { numRuns: 60, seed: 11 },
+      { numRuns: 100, seed: 11 },
     );
   });
 
