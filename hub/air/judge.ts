@@ -112,7 +112,7 @@ function stepLimit(kind: AirKind, old: LimitState, { value, isSample, at, limit 
       samples: 0,
     };
   }
-  const active = aboveLimit(old.condition.signal, value, limit, deadbandOf(kind, limit, null));
+  const active = aboveLimit(old.condition.raised, value, limit, deadbandOf(kind, limit, null));
   const counted = old.samples + (isSample ? 1 : 0);
   const samples = active ? Math.min(counted, SAMPLES_TO_RAISE) : 0;
   const enough = samples >= SAMPLES_TO_RAISE;

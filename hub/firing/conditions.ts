@@ -14,6 +14,7 @@ import { type Measured, type View, viewOf } from './view.ts';
 
 /** A temperature that counts as nearer: above the noise of a thermocouple at hand. Common practice, no source. */
 const PROGRESS_CELSIUS = 2;
+
 const GUIDES: Readonly<Record<'soak-outside' | 'too-fast' | 'too-slow', Delays>> = {
   'soak-outside': { onDelayMs: 10_000, offDelayMs: 5000 },
   'too-fast': { onDelayMs: 30_000, offDelayMs: 15_000 },
@@ -27,26 +28,26 @@ function delaysOf(c: FiringCase, name: ConditionName): Delays {
   return { onDelayMs, offDelayMs };
 }
 
+/** What every condition looks at, read once a step. */
+interface Instant {
+  readonly view: View;
+  readonly counting: boolean;
+}
+
 /** Steps every condition at the instant the state stands at, and tells what was raised and cleared. */
 export function stepConditions(c: FiringCase, state: FiringState): FiringState {
   let next = noteProgress(c, state);
-  const view = viewOf(c, next);
-  const counting = isCounting(c, next);
+  const now: Instant = { view: viewOf(c, next), counting: isCounting(c, next) };
   for (const name of CONDITION_NAMES) {
-    const signal = { active: signalOf(c, next, name, view, counting), at: next.at };
+    const signal = { active: signalOf(c, next, name, now), at: next.at };
     next = setCondition(c, next, name, stepCondition(next.conditions[name], signal, delaysOf(c, name)));
   }
   return next;
 }
 
 /** True, false, or null while nobody can tell. */
-function signalOf(
-  c: FiringCase,
-  state: FiringState,
-  name: ConditionName,
-  view: View,
-  counting: boolean,
-): boolean | null {
+function signalOf(c: FiringCase, state: FiringState, name: ConditionName, now: Instant): boolean | null {
+  const { view, counting } = now;
   const segment = c.schedule.segments[state.index];
   if (state.finishedAt !== null || segment === undefined) return false;
   if (view.kind === 'unwatched') return false;
@@ -80,11 +81,11 @@ function isGoingDown(state: FiringState): boolean {
 function isOvershoot(state: FiringState, view: Measured, band: Band): boolean {
   if (isGoingDown(state)) return false;
   const deadband = deadbandOf('overshoot', band.high, band.high - band.target);
-  return aboveLimit(state.conditions.overshoot.signal, view.hottest, band.high, deadband);
+  return aboveLimit(state.conditions.overshoot.raised, view.hottest, band.high, deadband);
 }
 
 function isOvershootAhead(c: FiringCase, state: FiringState, view: Measured, band: Band): boolean {
-  if (isGoingDown(state) || state.conditions.overshoot.signal || view.hottest > band.high) return false;
+  if (isGoingDown(state) || state.conditions.overshoot.raised || view.hottest > band.high) return false;
   const seconds = overshootAheadSeconds(c, state, view, band);
   return seconds !== null && seconds <= c.settings.overshootAheadSeconds;
 }

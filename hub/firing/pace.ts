@@ -51,7 +51,7 @@ function isOffPlan(c: FiringCase, state: FiringState, view: Measured, side: Side
   const lived =
     track.direction === 'down' ? track.startCelsius - view.hottest : view.coldest - track.startCelsius;
   const { toleranceCelsius: slack } = segment;
-  const was = state.conditions[side].signal;
+  const was = state.conditions[side].raised;
   return side === 'too-fast'
     ? aboveLimit(was, lived, planned + slack, slack / 2)
     : belowLimit(was, lived, planned - slack, slack / 2);
@@ -67,7 +67,7 @@ function isOffRate(state: FiringState, limit: number, side: Side): boolean {
         : longRate(state.longWindow, startedAt)
       : shortRate(state.coldestWindow);
   if (rate === null) return false;
-  const was = state.conditions[side].signal;
+  const was = state.conditions[side].raised;
   return side === 'too-fast'
     ? aboveLimit(was, -rate, limit * (1 + RATE_SLACK), (limit * RATE_SLACK) / 2)
     : belowLimit(was, -rate, limit * (1 - RATE_SLACK), (limit * RATE_SLACK) / 2);

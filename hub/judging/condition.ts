@@ -6,7 +6,7 @@
 export interface ConditionState {
   /** True after the on-delay and until the off-delay has run out. */
   readonly raised: boolean;
-  /** The signal as last told; with a deadband this is the side of it we are on. */
+  /** The signal as last told. */
   readonly signal: boolean;
   /** Since when the signal has been what it is, epoch ms; null before the first word and while unknown. */
   readonly signalSince: number | null;
@@ -46,12 +46,15 @@ export function stepCondition(state: ConditionState, signal: Signal, delays: Del
   return { ...state, signal: signal.active, signalSince };
 }
 
-/** True above `limit`; once true, true until the value is at or below `limit - deadband`. */
+/**
+ * True above `limit`; once `was`, true until the value is at or below `limit - deadband`. Give whether the
+ * condition is raised: the deadband holds an alarm, it does not help to raise one.
+ */
 export function aboveLimit(was: boolean, value: number, limit: number, deadband: number): boolean {
   return was ? value > limit - deadband : value > limit;
 }
 
-/** True below `limit`; once true, true until the value is at or above `limit + deadband`. */
+/** True below `limit`; once `was`, true until the value is at or above `limit + deadband`. */
 export function belowLimit(was: boolean, value: number, limit: number, deadband: number): boolean {
   return was ? value < limit + deadband : value < limit;
 }

@@ -151,6 +151,12 @@ describe('an approach that is too hot', () => {
     ]);
   });
 
+  it('is none for a spike that falls back inside the band, deadband or not', () => {
+    const spikes = (s: number) => (s % 4 === 0 ? 811 : 808);
+    const readings = curve('chamber', { from: 1, to: 300 }, spikes);
+    expect(everRaised(caseOf([soak(3600)]), { readings, to: 300 })).not.toContain('overshoot');
+  });
+
   it('is none while a furnace that is too hot comes down to a lower target', () => {
     const down: SegmentInput[] = [
       { kind: 'ramp', targetCelsius: 760, toleranceCelsius: 10 },

@@ -79,7 +79,9 @@ export interface Run {
 export function grouped(readings: readonly ChannelReading[]): ChannelReading[][] {
   const byChannel = new Map<string, ChannelReading[]>();
   for (const reading of readings) {
-    byChannel.set(reading.channel, [...(byChannel.get(reading.channel) ?? []), reading]);
+    const own = byChannel.get(reading.channel);
+    if (own === undefined) byChannel.set(reading.channel, [reading]);
+    else own.push(reading);
   }
   return [...byChannel.values()].map((own) => own.sort((a, b) => a.at - b.at));
 }

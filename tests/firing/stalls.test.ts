@@ -44,6 +44,11 @@ describe('a stalled soak', () => {
     expect(everRaised(c, { readings, to: 3000 })).toEqual([]);
   });
 
+  it('is not called while the clock stands because it is too hot: that is the overshoot alarm', () => {
+    const readings = curve('chamber', { from: 0, to: 1000 }, (s) => (s < 100 ? 800 : 830));
+    expect(everRaised(c, { readings, to: 1000 })).toEqual(['overshoot']);
+  });
+
   it('is not called for dips shorter than the set time, however many', () => {
     const readings = curve('chamber', { from: 0, to: 3000 }, (s) => (s % 200 < 170 ? 789 : 791));
     expect(everRaised(c, { readings, to: 3000 })).toEqual([]);
