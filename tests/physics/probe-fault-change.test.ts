@@ -46,6 +46,14 @@ describe('step and rate', () => {
     expect(faultsOf(gap)).toEqual([]);
   });
 
+  it('does not count a step as the beginning of a rate', () => {
+    const jumpThenTwo: Probe = (moment) => {
+      const intervals = Math.max(0, Math.min(3, (moment.seconds - 600) / 2 + 1));
+      return (healthy(moment) ?? 0) + (intervals >= 1 ? 300 : 0) + Math.max(0, intervals - 1) * 100;
+    };
+    expect(faultsOf(samplesOf(holding(500), jumpThenTwo))).toEqual(['step']);
+  });
+
   it('does not call two fast intervals, or fast ones to and fro, a rate', () => {
     const two: Probe = (moment) =>
       (healthy(moment) ?? 0) + Math.min(2, Math.max(0, (moment.seconds - 600) / 2)) * 100;

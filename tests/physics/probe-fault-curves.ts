@@ -73,6 +73,16 @@ export const reversed: Probe = ({ chamber, terminals, wander }) => {
   }
 };
 
+/** A probe that keeps its value from `seconds` on. */
+export function stuckFrom(seconds: number): Probe {
+  let kept: number | null = null;
+  return (moment) => {
+    if (moment.seconds >= seconds && kept !== null) return kept;
+    kept = healthy(moment);
+    return kept;
+  };
+}
+
 /** A pair shorted at the terminals reads the terminals. */
 export const shorted: Probe = ({ terminals, wander }) => toStep(terminals + wander);
 

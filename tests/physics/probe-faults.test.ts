@@ -1,6 +1,5 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { stepProbeFaults, untouchedProbe } from '../../hub/physics/probe-faults.ts';
 import {
   everyMs,
   faultsOf,
@@ -12,20 +11,10 @@ import {
   lagging,
   type Probe,
   reversed,
-  rules,
   samplesOf,
   shorted,
+  stuckFrom,
 } from './probe-fault-curves.ts';
-
-/** A probe that keeps its value from `seconds` on. */
-function stuckFrom(seconds: number): Probe {
-  let kept: number | null = null;
-  return (moment) => {
-    if (moment.seconds >= seconds && kept !== null) return kept;
-    kept = healthy(moment);
-    return kept;
-  };
-}
 
 describe('one fault at a time, each told from the others', () => {
   it.each<readonly [string, string, Probe]>([
@@ -150,6 +139,23 @@ describe('reversed', () => {
     expect(findings.at(-1)).toBeNull();
   });
 
+  it('gives way to open when the reading goes upscale', () => {
+    const probe: Probe = (moment) => (moment.seconds < 1000 ? reversed(moment) : 1372);
+    expect(faultsOf(samplesOf(heating(), probe))).toEqual(['reversed', 'open']);
+  });
+
+  it('is not said of one fall, such as a warm probe put into water', () => {
+    const quenched: Probe = ({ seconds, wander }) => (seconds < 300 ? 45 : 23) + wander;
+    expect(faultsOf(samplesOf(heating(), quenched, { seconds: 600 }))).toEqual([]);
+  });
+
+  it('is not said when the other probes see no heating, whatever the burner is said to do', () => {
+    const falling: Probe = ({ seconds, wander }) => Math.max(-15, 22 - seconds * 0.1) + wander;
+    const setting = { heating: true, seconds: 600 };
+    expect(faultsOf(samplesOf(holding(300), falling, setting))).toEqual([]);
+    expect(faultsOf(samplesOf(holding(300), falling, { ...setting, hasOther: false }))).toEqual(['reversed']);
+  });
+
   it('is not said of a hot probe that cools while another heats', () => {
     const cooling: Probe = ({ seconds }) => 20 + 600 * Math.exp(-seconds / 900);
     expect(faultsOf(samplesOf(heating(), cooling))).not.toContain('reversed');
@@ -175,40 +181,13 @@ describe('shorted', () => {
     expect(findingsOf(samplesOf(heating(), mended)).at(-1)).toBeNull();
   });
 
+  it('is not said while the others are only warm, however long', () => {
+    const warm = (seconds: number) => Math.min(170, heating()(seconds));
+    expect(faultsOf(samplesOf(warm, shorted, { seconds: 7200 }))).toEqual([]);
+  });
+
   it('is not said when nothing else heats', () => {
     expect(faultsOf(samplesOf(() => 20, shorted, { seconds: 7200 }))).toEqual([]);
     expect(faultsOf(samplesOf(heating(), shorted, { hasOther: false }))).toEqual([]);
-  });
-});
-
-describe('stuck', () => {
-  it('is told from a short at ambient by terminals that moved away from it', () => {
-    const stuckCold: Probe = () => 22;
-    const warming = (seconds: number) => 22 + 15 * Math.min(1, seconds / 600);
-    expect(faultsOf(samplesOf(heating(), stuckCold, { terminals: warming }))).toEqual(['stuck']);
-    const still = () => 22;
-    expect(faultsOf(samplesOf(heating(), stuckCold, { terminals: still }))).toEqual(['shorted']);
-  });
-
-  it('is not said while the others stand still too', () => {
-    const steady: Probe = () => 860;
-    expect(faultsOf(samplesOf(holding(860), steady, { seconds: 7200 }))).toEqual([]);
-  });
-
-  it('is not said of a coarse digitiser whose step hides the wander', () => {
-    const coarse = { ...rules, stuck: { ...rules.stuck, stepCelsius: 5, noiseCelsius: 0.2 } };
-    let state = untouchedProbe;
-    for (const sample of samplesOf(heating(), stuckFrom(400))) {
-      state = stepProbeFaults(coarse, state, sample);
-      expect(state.finding).toBeNull();
-    }
-  });
-
-  it('is withdrawn at the first different value', () => {
-    const stuck = stuckFrom(400);
-    const probe: Probe = (moment) => (moment.seconds < 1000 ? stuck(moment) : healthy(moment));
-    const findings = findingsOf(samplesOf(heating(), probe));
-    expect(findings.at(499)?.fault).toBe('stuck');
-    expect(findings.slice(501).every((finding) => finding === null)).toBe(true);
   });
 });
