@@ -3,6 +3,8 @@ import { type Packet, parser } from 'mqtt-packet';
 
 export interface Relay {
   readonly port: number;
+  /** Cuts every connection that is open now; new ones may come. */
+  breakConnections(): void;
   stop(): Promise<void>;
 }
 
@@ -31,12 +33,15 @@ export function startRelay({ target, direction, onPacket }: RelayOptions): Promi
     server.listen(0, '127.0.0.1', () => {
       const address = server.address();
       const port = typeof address === 'object' && address ? address.port : 0;
+      const breakConnections = () => {
+        for (const socket of sockets) socket.destroy();
+      };
       const stop = () =>
         new Promise<void>((done) => {
           server.close(() => done());
-          for (const socket of sockets) socket.destroy();
+          breakConnections();
         });
-      resolve({ port, stop });
+      resolve({ port, breakConnections, stop });
     });
   });
 }
