@@ -51,7 +51,7 @@ describe('the law of replay', () => {
         }
         expect(state).toEqual(atOnce(known, told));
       }),
-      { numRuns: 60 },
+      { numRuns: 25 },
     );
   });
 
@@ -76,7 +76,7 @@ describe('the law of replay', () => {
         expect(live).toEqual(again);
         expect(judgementOf(c, live)).toEqual(judgementOf(c, again));
       }),
-      { numRuns: 60 },
+      { numRuns: 25 },
     );
   });
 

@@ -15,7 +15,7 @@ function toGo(text: string, params: Params): string {
 }
 
 function heatUp(params: Params, target: string): string {
-  return toGo(params.direction === 'down' ? `Let it fall to ${target}` : `Heat to ${target}`, params);
+  return toGo(params.direction === 'down' ? `Fall to ${target}` : `Heat to ${target}`, params);
 }
 
 function heatFaster(params: Params, unit: DisplayUnit): string {

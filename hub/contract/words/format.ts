@@ -42,16 +42,17 @@ export function rate(celsiusPerHour: number | null, unit: DisplayUnit): string {
   return celsiusPerHour === null ? 'an unknown rate' : `${difference(celsiusPerHour, unit)}/h`;
 }
 
-/** A time still to go, rounded up: "45 s", "11 min", "2 h 10 min". */
+/** A time still to go, rounded up: "45 s", "11 min", "2 h 10 min", and from ten hours on "14 h". */
 export function duration(seconds: number): string {
   if (seconds < 60) return `${Math.max(0, Math.ceil(seconds))} s`;
   const minutes = Math.ceil(seconds / 60);
   if (minutes < 60) return `${minutes} min`;
+  if (minutes >= 600) return `${Math.ceil(minutes / 60)} h`;
   const rest = minutes % 60;
   return rest === 0 ? `${Math.floor(minutes / 60)} h` : `${Math.floor(minutes / 60)} h ${rest} min`;
 }
 
-/** A time that has passed, rounded down and never shorter than it was by more than a minute. */
+/** A time that has passed, rounded down to a second (below two minutes) or to a minute. */
 export function elapsed(seconds: number | null): string {
   if (seconds === null) return 'an unknown time';
   if (seconds < 120) return `${Math.floor(seconds)} s`;
