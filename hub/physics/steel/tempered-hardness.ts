@@ -1,6 +1,7 @@
 /** The hardness a temper leaves, as a band, from the best evidence there is for the steel. */
 import { requireRange } from '../errors.ts';
 import { type Composition, requireComposition } from './composition.ts';
+import { MAYNIER } from './creusot-loire.ts';
 import {
   type Answer,
   type Estimate,
@@ -41,7 +42,8 @@ const LOWEST_HRC = 20;
  *
  * Order of evidence: measured curves of the grade (their mean), master curves
  * for plain carbon steel, regression over all measured sets, Maynier. The band
- * is never narrower than ±2 HRC. More time or temperature never raises the
+ * is never narrower than ±2 HRC and reaches to the values of the master curves
+ * and the regression where they speak too. More time or temperature never raises the
  * value, save for grades flagged `secondary-hardening`.
  *
  * @param history one hold (20 to 720 °C, up to 100 000 h) or a measured curve
@@ -63,15 +65,19 @@ export function temperedHardness(steel: TemperedSteel, history: TemperHistory): 
     byMaynier(composition, history),
   ].filter((opinion) => opinion !== null);
   const lead = measured.length > 0 ? measured : general.slice(0, 1);
+  // Maynier stays out of the band: on vanadium steel it would double it.
+  const others = general
+    .filter((opinion) => opinion.source !== MAYNIER.source)
+    .map((opinion) => opinion.value);
   return {
     parameter: temperParameter(history, constant),
     constant,
-    hardnessHrc: combined(lead, composition.C),
+    hardnessHrc: combined(lead, others, composition.C),
     opinions: [...measured, ...general],
   };
 }
 
-function combined(lead: readonly Estimate[], carbon: number): Answer {
+function combined(lead: readonly Estimate[], others: readonly number[], carbon: number): Answer {
   const first = lead[0];
   if (first === undefined) {
     return noEstimate(
@@ -85,9 +91,9 @@ function combined(lead: readonly Estimate[], carbon: number): Answer {
   const value = Math.min(mean, ceiling.value);
   return estimate({
     value,
-    low: Math.min(value - 2, ...lead.map((opinion) => opinion.low)),
+    low: Math.min(value - 2, ...lead.map((opinion) => opinion.low), ...others),
     high: Math.min(
-      Math.max(value + 2, ...lead.map((opinion) => opinion.high)),
+      Math.max(value + 2, ...lead.map((opinion) => opinion.high), ...others),
       Math.max(ceiling.high, value + 2),
     ),
     unit: 'HRC',
