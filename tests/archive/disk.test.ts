@@ -82,7 +82,7 @@ describe('a disk that may not be written', () => {
 const WRITER = fileURLToPath(new URL('./disk-writer.ts', import.meta.url));
 
 // There is no limit of file size to be had on Windows.
-describe.skipIf(process.platform === 'win32')('a disk that refuses to write', () => {
+describe.skipIf(process.platform === 'win32')('a disk that refuses to write', { timeout: 60_000 }, () => {
   it('is told by code each time, and what was told as kept is there, then and after', () => {
     const path = temporaryFile();
     const limited = 'ulimit -f 800; exec "$@"';

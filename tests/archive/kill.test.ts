@@ -41,7 +41,7 @@ function integrity(path: string): unknown {
   }
 }
 
-describe('a hub that is killed while it commits', () => {
+describe('a hub that is killed while it commits', { timeout: 60_000 }, () => {
   it('has kept everything that it reported, whole groups only, and the file is sound', async () => {
     const path = temporaryFile();
     let next = 0;
@@ -64,9 +64,10 @@ describe('a hub that is killed while it commits', () => {
   it('kept others out while it lived, and leaves no lock behind', async () => {
     const path = temporaryFile();
     const writer = startWriter(path, 0);
-    if (writer.stdout) await once(writer.stdout, 'data');
-    expect(() => openTest(path)).toThrow(expect.objectContaining({ code: 'archive-busy' }));
     const ended = once(writer, 'exit');
+    if (writer.stdout) await Promise.race([once(writer.stdout, 'data'), ended]);
+    expect(writer.exitCode).toBeNull();
+    expect(() => openTest(path)).toThrow(expect.objectContaining({ code: 'archive-busy' }));
     writer.kill('SIGKILL');
     await ended;
     expect(openTest(path).channels()).toHaveLength(2);

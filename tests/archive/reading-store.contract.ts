@@ -160,7 +160,7 @@ function charts(make: () => StoreUnderTest): void {
         expect(Math.max(...values)).toBe(Math.max(...good.map(({ value }) => value)));
         expect(Math.min(...values)).toBe(Math.min(...good.map(({ value }) => value)));
       }),
-      { numRuns: 40 },
+      { numRuns: 25 },
     );
   });
 }
@@ -233,7 +233,7 @@ function gaps(make: () => StoreUnderTest): void {
         const to = T0 + 900;
         expect(store.gaps(channel.id, from, to, staleMs)).toEqual(walk(readings, from, to, staleMs));
       }),
-      { numRuns: 60 },
+      { numRuns: 25 },
     );
   });
 }
