@@ -48,11 +48,6 @@ export class LiveShop {
     return this.#engine.shop.nowMs;
   }
 
-  /** How many firings were begun since the start of the past. */
-  get firingsBegun(): number {
-    return this.#engine.shop.events.filter((event) => event.what === 'started').length;
-  }
-
   /** Lives through the past and hands it to the uplinks in packs of many samples. */
   publishHistory(): void {
     const { liveMs, historyEverySeconds } = this.#options;

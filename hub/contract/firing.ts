@@ -18,6 +18,11 @@ export const FiringDraft = z
     startedAt: EpochMs.optional().describe(
       'Default now. An earlier instant judges what is already in the archive.',
     ),
+    confirmations: z
+      .array(z.strictObject({ segment: z.int().min(0), at: EpochMs }))
+      .max(40)
+      .default([])
+      .describe('For a firing recorded afterwards: what the smith had done, and when'),
     endedAt: EpochMs.optional().describe('Only with startedAt: records a firing that is already over'),
   })
   .meta({ id: 'FiringDraft' });

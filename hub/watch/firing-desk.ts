@@ -1,6 +1,12 @@
-import type { Archive, FiringRow } from '../archive/types.ts';
+import type { Archive, FiringFilter, FiringRow } from '../archive/types.ts';
 import type { Finding } from '../contract/alarm.ts';
-import type { Firing, FiringDetail, FiringDraft, FiringJudgement } from '../contract/firing.ts';
+import type {
+  Firing,
+  FiringDetail,
+  FiringDraft,
+  FiringJudgement,
+  FiringSummary,
+} from '../contract/firing.ts';
 import type { LiveFiring } from '../contract/live.ts';
 import type { ChannelReading } from '../contract/reading.ts';
 import type { Schedule } from '../contract/schedule.ts';
@@ -79,6 +85,14 @@ export class FiringDesk {
     for (const id of this.#archive.finishedFiringsWatching(channelId, from, to)) this.#dirty.add(id);
   }
 
+  /** Rows of the list; what a running firing has reached is told as it is now, not as it was last kept. */
+  summaries(filter: FiringFilter): FiringSummary[] {
+    return this.#archive.firings(filter).map((row) => {
+      const track = this.#tracks.get(row.id);
+      return track ? { ...row, ...reached(track.judgement()) } : row;
+    });
+  }
+
   live(): LiveFiring[] {
     return [...this.#tracks].flatMap(([id, track]) => this.#liveOf(id, track) ?? []);
   }
@@ -121,6 +135,7 @@ export class FiringDesk {
       watchedChannels: this.#watchedChannels(furnace),
       createdAt: now,
     });
+    for (const { segment, at } of draft.confirmations) this.#archive.confirmSegment(row.id, segment, at);
     if (endedAt === null) this.#begin(row, now);
     else this.#archive.saveJudgement(row.id, this.#judge(row));
     return this.detail(row.id);
@@ -266,6 +281,18 @@ export class FiringDesk {
       `${furnace.name} has no temperature channel: under Setup give it one with the role chamber or load`,
     );
   }
+}
+
+function reached({
+  segments,
+  verdict,
+}: FiringJudgement): Pick<FiringSummary, 'peakCelsius' | 'soakSeconds' | 'verdict'> {
+  const peaks = segments.flatMap((segment) => segment.peakCelsius ?? []);
+  return {
+    verdict,
+    peakCelsius: peaks.length > 0 ? Math.max(...peaks) : null,
+    soakSeconds: segments.reduce((sum, segment) => sum + segment.soakSeconds, 0),
+  };
 }
 
 function checkInstants(startedAt: number, endedAt: number | null, now: number): void {

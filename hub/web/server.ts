@@ -1,7 +1,7 @@
 import type { IncomingMessage, Server } from 'node:http';
 import type { Duplex } from 'node:stream';
 import { createAdaptorServer } from '@hono/node-server';
-import type { Hono } from 'hono';
+import type { OpenAPIHono } from '@hono/zod-openapi';
 import { createWebSocketStream, type WebSocket, WebSocketServer } from 'ws';
 import type { Feed, ResumePoint } from './feed.ts';
 import { type GuardRules, hostAllowed, originAllowed } from './guard.ts';
@@ -16,7 +16,7 @@ export class PortInUseError extends Error {
 }
 
 interface WebServerParts {
-  readonly app: { fetch: Hono['fetch'] };
+  readonly app: OpenAPIHono;
   readonly feed: Feed;
   readonly rules: GuardRules;
   readonly bind: string;

@@ -117,7 +117,13 @@ export function makeShop(start = MORNING): TestShop {
     },
     schedule: (draft) => archive.createSchedule(ScheduleDraft.parse(draft), clock.now()),
     start: (furnace, schedule) =>
-      watch.startFiring({ furnaceId: furnace.id, scheduleId: schedule.id, title: '', note: '' }),
+      watch.startFiring({
+        furnaceId: furnace.id,
+        scheduleId: schedule.id,
+        title: '',
+        note: '',
+        confirmations: [],
+      }),
     run(seconds, values) {
       for (let second = 0; second < seconds; second++) {
         for (const [to, value] of values(second)) say(to, value);

@@ -14,6 +14,12 @@ function toGo(text: string, params: Params): string {
   return seconds === null ? text : `${text}: ${duration(seconds)} to go`;
 }
 
+/** A move with the rate to keep, or bare when nobody set one. */
+function atRate(text: string, params: Params, name: string, unit: DisplayUnit): string {
+  const celsiusPerHour = numberOf(params, name);
+  return celsiusPerHour === null ? text : `${text}: ${rate(celsiusPerHour, unit)}`;
+}
+
 function heatUp(params: Params, target: string): string {
   return toGo(params.direction === 'down' ? `Fall to ${target}` : `Heat to ${target}`, params);
 }
@@ -28,12 +34,16 @@ function heatFaster(params: Params, unit: DisplayUnit): string {
 /** The sentence for a code and its numbers. */
 export function moveWords(code: NextMoveCode, params: Params, unit: DisplayUnit): string {
   const target = temperature(numberOf(params, 'targetCelsius'), unit);
-  const most = rate(numberOf(params, 'mostCelsiusPerHour'), unit);
   switch (code) {
     case 'heat-up':
       return heatUp(params, target);
     case 'heat-up-slower':
-      return params.direction === 'down' ? `Let it fall slower: ${most}` : `Heat slower: ${most}`;
+      return atRate(
+        params.direction === 'down' ? 'Let it fall slower' : 'Heat slower',
+        params,
+        'mostCelsiusPerHour',
+        unit,
+      );
     case 'heat-up-faster':
       return heatFaster(params, unit);
     case 'ease-off':
@@ -53,9 +63,9 @@ export function moveWords(code: NextMoveCode, params: Params, unit: DisplayUnit)
     case 'cool-bury':
       return 'Bury it, lay it straight';
     case 'cool-slower':
-      return `Cool slower: ${most} at most`;
+      return atRate('Cool slower', params, 'mostCelsiusPerHour', unit);
     case 'cool-faster':
-      return `Cool faster: ${rate(numberOf(params, 'leastCelsiusPerHour'), unit)}`;
+      return atRate('Cool faster', params, 'leastCelsiusPerHour', unit);
     case 'wait-cooling':
       return `Wait: cooling to ${target}`;
     case 'no-reading':

@@ -90,7 +90,7 @@ const addNote = declareRoute('tend', {
 export function firingRoutes(app: OpenAPIHono, parts: WebParts): void {
   const { archive, clock, watch } = parts;
   const known = (id: string): string => need(archive.firing(id), 'firing', id).id;
-  app.openapi(list, (c) => c.json([...archive.firings(c.req.valid('query'))], 200));
+  app.openapi(list, (c) => c.json(watch.firings.summaries(c.req.valid('query')), 200));
   app.openapi(create, (c) => c.json(watch.startFiring(c.req.valid('json')), 201));
   app.openapi(read, (c) => c.json(watch.firings.detail(c.req.valid('param').id), 200));
   app.openapi(change, (c) => {
