@@ -26,6 +26,7 @@ export interface SimSettings {
 const PLAN_NAMES = PLANS.map((plan) => plan.name).join(', ');
 
 export const HELP = `A simulated shop that publishes over MQTT. Nothing in it is real.
+Prints 'history-plan {...}' at the start and 'event {...}' when a firing starts, moves on or ends.
 
   --mqtt URL                 broker, mqtt:// or mqtts:// (mqtt://127.0.0.1:1883)
   --speed N                  seconds that the shop lives through in one second, 0.1 to 3600 (1);

@@ -67,12 +67,27 @@ describe('the live shop', () => {
     expect(link('oven-node').isWanted).toBe(true);
   });
 
+  test('adds what happens at the furnaces to what it has told of the past, each once', () => {
+    const { live } = shop({ hours: 1.5 });
+    live.publishHistory();
+    const past = live.events.length;
+    for (let minute = 1; minute <= 40; minute += 1) live.advance(minute * 60_000);
+    const told = live.events.slice(past);
+    const forge = told.filter((event) => event.furnace === 'forge');
+    expect(forge.map((event) => [event.plan, event.what, event.segmentIndex]).slice(0, 2)).toEqual([
+      ['forge-anneal', 'segment', 1],
+      ['forge-anneal', 'segment', 2],
+    ]);
+    expect(told.every((event) => event.atMs > NOW)).toBe(true);
+    expect(new Set(told.map((event) => JSON.stringify(event))).size).toBe(told.length);
+  });
+
   test('never runs out of firings', () => {
     const { live, uplinks } = shop({ hours: 0, speed: 1 });
     live.advance(12 * 3_600_000);
     const waiting = uplinks.get('forge-node')?.waiting ?? 0;
     const dropped = uplinks.get('forge-node')?.dropped ?? 0;
     expect(waiting + dropped).toBe(12 * 3600);
-    expect(live.firingsBegun).toBeGreaterThan(6);
+    expect(live.events.filter((event) => event.what === 'started').length).toBeGreaterThan(6);
   });
 });

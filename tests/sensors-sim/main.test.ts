@@ -51,6 +51,22 @@ describe('the simulator program', () => {
     expect(times).toEqual([...times].sort((one, two) => one - two));
   });
 
+  test('prints each start of a firing while it lives', async () => {
+    broker = await startBroker();
+    const { child, said } = start(['--mqtt', broker.url, '--history-hours', '0', '--speed', '60']);
+    await vi.waitFor(() => expect(said.out.match(/^event /gm)).toHaveLength(2), { timeout: 15_000 });
+    child.kill('SIGINT');
+    const [code] = await once(child, 'close');
+    expect(code).toBe(0);
+    const events = [...said.out.matchAll(/^event (.*)$/gm)].map((match): unknown =>
+      JSON.parse(match[1] ?? ''),
+    );
+    expect(events).toEqual([
+      expect.objectContaining({ furnace: 'forge', plan: 'forge-anneal', what: 'started' }),
+      expect.objectContaining({ furnace: 'oven', plan: 'oven-temper', what: 'started' }),
+    ]);
+  });
+
   test('prints the plan of its past as one line of JSON', async () => {
     const { code, out } = await finished([
       '--print-plan',
