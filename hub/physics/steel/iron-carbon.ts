@@ -8,13 +8,11 @@ export const EUTECTOID_CARBON_PERCENT = 0.77;
 /** Eutectoid temperature of plain iron-carbon, °C. */
 export const EUTECTOID_CELSIUS = 727;
 /** Most carbon that ferrite holds, at 727 °C, mass %. */
-export const FERRITE_CARBON_PERCENT = 0.022;
+const FERRITE_CARBON_PERCENT = 0.022;
 /** Carbon of cementite, mass %, as the lever-rule examples use it. */
-export const CEMENTITE_CARBON_PERCENT = 6.7;
+const CEMENTITE_CARBON_PERCENT = 6.7;
 /** Curie point of ferrite, °C (1043 K). Source: any physics handbook, from memory. */
 export const CURIE_CELSIUS = 770;
-/** A3 of pure iron, °C. */
-export const PURE_IRON_A3_CELSIUS = 912;
 
 /** Eutectoid carbon that the published chord and lever-rule examples use, mass %. */
 const CHORD_CARBON_PERCENT = 0.76;

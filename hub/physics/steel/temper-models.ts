@@ -120,30 +120,49 @@ function ramp(x: number, centre: number): number {
   return 1 / (1 + Math.exp(centre - x));
 }
 
+/** Least-squares coefficients of {@link regressionTerms}, HRC. */
+export const REGRESSION_COEFFICIENTS: readonly number[] = [
+  44.939, -18.872, -1.643, 0.024, -0.651, -4.565, -16.823, -3.073, -41.535, 0.358, 5.854, 3.505, 28.582,
+  44.78,
+];
+
 /**
- * HRC by the regression: a surface in carbon and x, plus what silicon, chromium,
- * molybdenum and vanadium hold back. Fit: rms 2.1, worst 9.3 HRC (0.31 % C at
- * 500 °C), then 8.5 (5160 at 300 °C, where the measurements scatter by 6).
+ * The terms of the regression: a surface in carbon and x, then what silicon,
+ * chromium, molybdenum and vanadium hold back and where in x each does so.
+ */
+export function regressionTerms(composition: Composition, x: number): readonly number[] {
+  const d = Math.min(composition.C, REGRESSION_MAX_CARBON) - 0.7;
+  const z = (x - 12) / 4;
+  const si = composition.Si ?? USUAL_SILICON;
+  return [
+    1,
+    z,
+    z ** 2,
+    z ** 3,
+    z ** 4,
+    d,
+    d * z,
+    d * z ** 2,
+    d ** 2,
+    d ** 2 * z,
+    (si - USUAL_SILICON) * ramp(x, 9),
+    percentOf(composition, 'Cr') * bell(x, 14, 3),
+    percentOf(composition, 'Mo') * ramp(x, 13),
+    percentOf(composition, 'V') * ramp(x, 13),
+  ];
+}
+
+/**
+ * HRC by the regression. Fit: rms 2.1, worst 9.3 HRC (0.31 % C at 500 °C), then
+ * 8.5 (5160 at 300 °C, where the measurements scatter by 6).
  */
 export function regressionHrc(composition: Composition, x: number): number {
-  const d = Math.min(composition.C, REGRESSION_MAX_CARBON) - 0.7;
-  const si = percentOf(composition, 'Si') || USUAL_SILICON;
-  return neverRising((at) => {
-    const z = (at - 12) / 4;
-    const surface =
-      44.939 -
-      18.872 * z -
-      1.643 * z ** 2 +
-      0.024 * z ** 3 -
-      0.651 * z ** 4 +
-      d * (-4.565 - 16.823 * z - 3.073 * z ** 2) +
-      d * d * (-41.535 + 0.358 * z);
-    return (
-      surface +
-      5.854 * (si - USUAL_SILICON) * ramp(at, 9) +
-      3.505 * percentOf(composition, 'Cr') * bell(at, 14, 3) +
-      28.582 * percentOf(composition, 'Mo') * ramp(at, 13) +
-      44.78 * percentOf(composition, 'V') * ramp(at, 13)
-    );
-  }, x);
+  return neverRising(
+    (at) =>
+      regressionTerms(composition, at).reduce(
+        (sum, term, index) => sum + term * (REGRESSION_COEFFICIENTS[index] ?? 0),
+        0,
+      ),
+    x,
+  );
 }
