@@ -15,6 +15,9 @@ import { type Measured, type View, viewOf } from './view.ts';
 /** A temperature that counts as nearer: above the noise of a thermocouple at hand. Common practice, no source. */
 const PROGRESS_CELSIUS = 2;
 
+/** A soak on its way up that has come no nearer for this long is not on its way. Common practice, no source. */
+const APPROACH_GRACE_MS = 60_000;
+
 const GUIDES: Readonly<Record<'soak-outside' | 'too-fast' | 'too-slow', Delays>> = {
   'soak-outside': { onDelayMs: 10_000, offDelayMs: 5000 },
   'too-fast': { onDelayMs: 30_000, offDelayMs: 15_000 },
@@ -59,8 +62,7 @@ function signalOf(c: FiringCase, state: FiringState, name: ConditionName, now: I
     case 'overshoot-ahead':
       return band !== null && isOvershootAhead(c, state, view, band);
     case 'soak-stalled':
-      // Above the band the clock stands too, but that is the overshoot's to say: one trouble, one alarm.
-      return segment.kind === 'soak' && !counting && (band === null || view.coldest <= band.high);
+      return band !== null && isSoakStalled(c, state, now, band);
     case 'soak-outside':
       return segment.kind === 'soak' && !counting;
     case 'ramp-stalled':
@@ -98,18 +100,33 @@ function progressStep(c: FiringCase, state: FiringState): number {
   return Math.min(PROGRESS_CELSIUS, planned / 2);
 }
 
-/** Remembers the nearest approach to a ramp's target, and forgets the time since when it comes nearer. */
+/** True while the running segment still has to come near its target: a ramp, or a soak that never counted. */
+function isApproach(c: FiringCase, state: FiringState): boolean {
+  const kind = c.schedule.segments[state.index]?.kind;
+  return kind === 'ramp' || (kind === 'soak' && state.segments[state.index]?.soakMs === 0);
+}
+
+/** Remembers the nearest approach to the target, and forgets the time since when it comes nearer. */
 function noteProgress(c: FiringCase, state: FiringState): FiringState {
   const track = state.segments[state.index];
   const view = viewOf(c, state);
-  if (track === undefined || view.kind !== 'seen' || c.schedule.segments[state.index]?.kind !== 'ramp') {
-    return state;
-  }
+  if (track === undefined || view.kind !== 'seen' || !isApproach(c, state)) return state;
   const down = track.direction === 'down';
   const value = down ? view.hottest : view.coldest;
   const gained = track.markCelsius === null ? null : (value - track.markCelsius) * (down ? -1 : 1);
   if (gained !== null && gained < progressStep(c, state)) return state;
   return withSegment(state, state.index, { markCelsius: value, sinceMarkMs: 0 });
+}
+
+/**
+ * The clock stands while it should count. Above the band too, but that is the overshoot's to say: one trouble,
+ * one alarm. A soak that never counted and still comes nearer is heating up, not stalled.
+ */
+function isSoakStalled(c: FiringCase, state: FiringState, { view, counting }: Instant, band: Band): boolean {
+  const track = state.segments[state.index];
+  if (c.schedule.segments[state.index]?.kind !== 'soak' || track === undefined) return false;
+  if (counting || view.kind !== 'seen' || view.coldest > band.high) return false;
+  return track.soakMs > 0 || track.sinceMarkMs >= APPROACH_GRACE_MS;
 }
 
 function isRampStalled(c: FiringCase, state: FiringState): boolean {

@@ -3,16 +3,17 @@ import type { NextMove, NextMoveCode } from '../contract/firing.ts';
 import type { CoolSegment } from '../contract/schedule.ts';
 import { words } from '../contract/words/words.ts';
 import type { Estimates } from './estimate.ts';
+import { bandOf } from './limits.ts';
 import { rateLimits } from './pace.ts';
 import { SECONDS_PER_HOUR } from './rates.ts';
 import { waitsForSmith } from './segments.ts';
 import type { FiringCase, FiringState } from './types.ts';
-import { isAway } from './view.ts';
+import { isAway, viewOf } from './view.ts';
 
 /** The one sentence for the smith, now. */
 export function nextMove(c: FiringCase, state: FiringState, estimates: Estimates): NextMove {
   const code = moveCode(c, state);
-  const params = moveParams(c, state, estimates);
+  const params = moveParams(c, state, { ...estimates, code });
   return { code, params, text: words('en').nextMove(code, params, c.schedule.displayUnit) };
 }
 
@@ -30,7 +31,7 @@ function moveCode(c: FiringCase, state: FiringState): NextMoveCode {
   }
   if (conditions.overshoot.raised) return 'turn-down';
   if (conditions['overshoot-ahead'].raised) return 'ease-off';
-  return segment.kind === 'ramp' ? rampMove(state) : soakMove(state);
+  return segment.kind === 'ramp' ? rampMove(state) : soakMove(c, state);
 }
 
 function awayMove(medium: CoolSegment['medium']): NextMoveCode {
@@ -45,25 +46,48 @@ function rampMove(state: FiringState): NextMoveCode {
 }
 
 /** Until the clock has really stopped (not by a flicker of the probe), the word is hold. */
-function soakMove(state: FiringState): NextMoveCode {
-  return state.conditions['soak-outside'].raised || state.conditions['soak-stalled'].raised
-    ? 'hold-raise'
-    : 'hold';
+function soakMove(c: FiringCase, state: FiringState): NextMoveCode {
+  const { conditions } = state;
+  if (conditions['soak-stalled'].raised) return 'hold-raise';
+  if (isOnItsWay(c, state)) return 'heat-up';
+  return conditions['soak-outside'].raised ? 'hold-raise' : 'hold';
 }
 
-function moveParams(c: FiringCase, state: FiringState, estimates: Estimates): Params {
+/** A soak whose clock never ran, below its band: it is still being heated. */
+function isOnItsWay(c: FiringCase, state: FiringState): boolean {
+  const band = bandOf(c.schedule.segments[state.index]);
+  const view = viewOf(c, state);
+  if (band === null || view.kind !== 'seen' || state.segments[state.index]?.soakMs !== 0) return false;
+  return view.coldest < band.low;
+}
+
+/** Of a soak what its clock still lacks; of anything else the time until it gets there. Seconds, or null. */
+function secondsLeft(
+  c: FiringCase,
+  state: FiringState,
+  { code, arrivalAt, endsAt }: Estimates & { readonly code: NextMoveCode },
+): number | null {
+  const segment = c.schedule.segments[state.index];
+  const track = state.segments[state.index];
+  if (segment?.kind === 'soak' && track !== undefined && code !== 'heat-up') {
+    return Math.max(0, segment.durationSeconds - track.soakMs / 1000);
+  }
+  const until = segment?.kind === 'soak' ? arrivalAt : endsAt;
+  return until === null ? null : Math.max(0, until - state.at) / 1000;
+}
+
+function moveParams(
+  c: FiringCase,
+  state: FiringState,
+  told: Estimates & { readonly code: NextMoveCode },
+): Params {
   const segment = c.schedule.segments[state.index];
   const track = state.segments[state.index];
   const limits = rateLimits(c, state.index);
   const perHour = (rate: number | null) => (rate === null ? null : rate * SECONDS_PER_HOUR);
-  const soakLeft =
-    segment?.kind === 'soak' && track !== undefined
-      ? Math.max(0, segment.durationSeconds - track.soakMs / 1000)
-      : null;
-  const until = estimates.endsAt === null ? null : Math.max(0, estimates.endsAt - state.at) / 1000;
   return {
     targetCelsius: segment?.targetCelsius ?? null,
-    secondsLeft: soakLeft ?? until,
+    secondsLeft: secondsLeft(c, state, told),
     furnaceKind: c.furnaceKind,
     medium: segment?.kind === 'cool' ? segment.medium : null,
     direction: track?.direction ?? null,

@@ -94,9 +94,8 @@ function overshoot(segment: Segment, track: SegmentTrack): Reason[] {
 }
 
 function blindness(c: FiringCase, segment: Segment, track: SegmentTrack): Reason[] {
-  if (isUnwatched(c, segment)) {
-    const cool = segment as CoolSegment;
-    const asked = cool.maximumRateCelsiusPerHour ?? cool.minimumRateCelsiusPerHour;
+  if (segment.kind === 'cool' && isUnwatched(c, segment)) {
+    const asked = segment.maximumRateCelsiusPerHour ?? segment.minimumRateCelsiusPerHour;
     return asked === null ? [] : [doubt('rate-not-seen', {})];
   }
   const total = track.blindMs + track.seenMs;

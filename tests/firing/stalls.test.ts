@@ -49,6 +49,18 @@ describe('a stalled soak', () => {
     expect(everRaised(c, { readings, to: 1000 })).toEqual(['overshoot']);
   });
 
+  it('is not called while a furnace without a ramp before it is still heating up, but when that stops', () => {
+    const warms = (s: number) => Math.min(600, 20 + s / 2);
+    const readings = curve('chamber', { from: 0, to: 1600 }, warms);
+    const run = { readings, to: 1600 };
+    const [raised] = judged(c, run).events.filter((event) => event.kind === 'finding-raised');
+    expect(raised?.finding).toBe('soak-stalled');
+    // 600 °C at 1160 s; the last 2 °C of progress, a minute of grace and the set time later.
+    expect(((raised?.at ?? 0) - at(1160 + 60 + 180)) / 1000).toBeCloseTo(0, -1);
+    const said = sentences(c, run).map(({ text }) => text);
+    expect(said).toEqual(['Heat to 800 °C', 'Raise to 800 °C: clock stopped']);
+  });
+
   it('is not called for dips shorter than the set time, however many', () => {
     const readings = curve('chamber', { from: 0, to: 3000 }, (s) => (s % 200 < 170 ? 789 : 791));
     expect(everRaised(c, { readings, to: 3000 })).toEqual([]);
