@@ -16,45 +16,57 @@ function common(c: FiringCase): Params {
   };
 }
 
-/** Numbers of `name` at the instant the state stands at. Temperatures °C, rates °C/h, times s. */
-export function paramsOf(c: FiringCase, state: FiringState, name: ConditionName): Params {
+/** What a finding about heat always tells: the plan, and how fast it goes. */
+function shared(c: FiringCase, state: FiringState): Params {
   const segment = c.schedule.segments[state.index];
   const band = bandOf(segment);
-  const last = measure(c, state.channels, segment, null);
-  const track = state.segments[state.index];
   const rate = shortRate(state.coldestWindow);
-  const rateCelsiusPerHour = rate === null ? null : rate * SECONDS_PER_HOUR;
-  const shared = {
+  return {
     ...common(c),
     segment: state.index,
     targetCelsius: segment?.targetCelsius ?? null,
     lowCelsius: band?.low ?? null,
     highCelsius: band?.high ?? null,
-    rateCelsiusPerHour,
+    rateCelsiusPerHour: rate === null ? null : rate * SECONDS_PER_HOUR,
   };
-  if (name === 'overshoot' || name === 'overshoot-ahead') {
-    const seconds =
-      name === 'overshoot-ahead' && last !== null && band !== null
-        ? overshootAheadSeconds(c, state, last, band)
-        : null;
-    return {
-      ...shared,
-      measuredCelsius: last?.hottest ?? null,
-      limitCelsius: band?.high ?? null,
-      channel: last?.hottestChannel ?? null,
-      ...(name === 'overshoot-ahead' ? { secondsAhead: seconds } : {}),
-    };
-  }
-  const coldest = {
-    ...shared,
+}
+
+function hotParams(c: FiringCase, state: FiringState, ahead: boolean): Params {
+  const segment = c.schedule.segments[state.index];
+  const band = bandOf(segment);
+  const last = measure(c, state.channels, segment, null);
+  const known = ahead && last !== null && band !== null;
+  return {
+    ...shared(c, state),
+    measuredCelsius: last?.hottest ?? null,
+    limitCelsius: band?.high ?? null,
+    channel: last?.hottestChannel ?? null,
+    ...(ahead ? { secondsAhead: known ? overshootAheadSeconds(c, state, last, band) : null } : {}),
+  };
+}
+
+function coldParams(c: FiringCase, state: FiringState): Params {
+  const segment = c.schedule.segments[state.index];
+  const last = measure(c, state.channels, segment, null);
+  return {
+    ...shared(c, state),
     measuredCelsius: last?.coldest ?? null,
-    limitCelsius: band?.low ?? null,
+    limitCelsius: bandOf(segment)?.low ?? null,
     channel: last?.coldestChannel ?? null,
   };
-  if (name === 'ramp-stalled') return { ...coldest, stalledSeconds: (track?.sinceMarkMs ?? 0) / 1000 };
+}
+
+/** Numbers of `name` at the instant the state stands at. Temperatures °C, rates °C/h, times s. */
+export function paramsOf(c: FiringCase, state: FiringState, name: ConditionName): Params {
+  const track = state.segments[state.index];
+  if (name === 'overshoot' || name === 'overshoot-ahead') {
+    return hotParams(c, state, name === 'overshoot-ahead');
+  }
+  const cold = coldParams(c, state);
+  if (name === 'ramp-stalled') return { ...cold, stalledSeconds: (track?.sinceMarkMs ?? 0) / 1000 };
   const since = state.conditions[name].signalSince;
   return {
-    ...coldest,
+    ...cold,
     soakSeconds: (track?.soakMs ?? 0) / 1000,
     stalledSeconds: since === null ? null : (state.at - since) / 1000,
   };

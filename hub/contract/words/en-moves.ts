@@ -24,6 +24,11 @@ function heatUp(params: Params, target: string): string {
   return toGo(params.direction === 'down' ? `Fall to ${target}` : `Heat to ${target}`, params);
 }
 
+function heatSlower(params: Params, unit: DisplayUnit): string {
+  const text = params.direction === 'down' ? 'Let it fall slower' : 'Heat slower';
+  return atRate(text, params, 'mostCelsiusPerHour', unit);
+}
+
 function heatFaster(params: Params, unit: DisplayUnit): string {
   const least = numberOf(params, 'leastCelsiusPerHour');
   if (params.direction === 'down') return 'Let it fall faster';
@@ -38,12 +43,7 @@ export function moveWords(code: NextMoveCode, params: Params, unit: DisplayUnit)
     case 'heat-up':
       return heatUp(params, target);
     case 'heat-up-slower':
-      return atRate(
-        params.direction === 'down' ? 'Let it fall slower' : 'Heat slower',
-        params,
-        'mostCelsiusPerHour',
-        unit,
-      );
+      return heatSlower(params, unit);
     case 'heat-up-faster':
       return heatFaster(params, unit);
     case 'ease-off':
