@@ -1,6 +1,7 @@
 import type { Archive, IntakeCommit } from '../archive/types.ts';
 import type { FiringDetail, FiringDraft } from '../contract/firing.ts';
 import type { ChannelReading } from '../contract/reading.ts';
+import type { NodeStatus, ShopNode } from '../contract/shop.ts';
 import type { Clock } from '../time/clock.ts';
 import { AlarmDesk } from './alarm-desk.ts';
 import type { ChangeBus } from './changes.ts';
@@ -11,6 +12,7 @@ import { ShopWatch } from './shop-watch.ts';
 /** A reading this much behind the clock is late for firings that are already over. */
 const PAST_MS = 5_000;
 const KEEP_MS = 60_000;
+const TELL_NODE_MS = 5_000;
 
 interface WatchParts {
   readonly archive: Archive;
@@ -19,6 +21,12 @@ interface WatchParts {
   readonly newId: () => string;
   readonly simulated: boolean;
   readonly onFault: (fault: unknown) => void;
+}
+
+interface NodeTold {
+  readonly status: NodeStatus;
+  readonly refusals: number;
+  readonly toldAt: number;
 }
 
 interface Past {
@@ -36,6 +44,7 @@ export class Watch {
   readonly #parts: WatchParts;
   readonly #shop: ShopWatch;
   readonly #newest = new Map<string, number>();
+  readonly #nodes = new Map<string, NodeTold>();
   readonly #past = new Map<string, Past>();
   #stops: (() => void)[] = [];
 
@@ -66,10 +75,7 @@ export class Watch {
   committed(commit: IntakeCommit): void {
     const now = this.#parts.clock.now();
     for (const reading of commit.readings) this.#take(reading, now);
-    for (const node of commit.nodes) {
-      this.#parts.bus.tell({ type: 'node', node });
-      this.#shop.event({ kind: 'node-status', at: now, node: node.name, status: node.status });
-    }
+    for (const node of commit.nodes) this.#takeNode(node, now);
     for (const channel of commit.channels) this.#parts.bus.tell({ type: 'channel', channel });
   }
 
@@ -113,6 +119,19 @@ export class Watch {
     if (reading.at < newest) return;
     this.#newest.set(reading.channel, reading.at);
     this.#parts.bus.tell({ type: 'reading', reading });
+  }
+
+  /** A node speaks every second; what is told is what changed about it, and now and then that it spoke. */
+  #takeNode(node: ShopNode, now: number): void {
+    const before = this.#nodes.get(node.id);
+    const refusals = Object.values(node.refused).reduce((sum, count) => sum + count, 0);
+    if (before?.status !== node.status) {
+      this.#shop.event({ kind: 'node-status', at: now, node: node.name, status: node.status });
+    }
+    const changed = before?.status !== node.status || before.refusals !== refusals;
+    if (!changed && now - before.toldAt < TELL_NODE_MS) return;
+    this.#nodes.set(node.id, { status: node.status, refusals, toldAt: now });
+    this.#parts.bus.tell({ type: 'node', node });
   }
 
   #rememberPast(reading: ChannelReading): void {
