@@ -129,6 +129,16 @@ describe('an approach that is too hot', () => {
     expect(params?.secondsAhead).toBeLessThanOrEqual(60);
   });
 
+  it('gives the seconds that there are, also when the gas was opened just now', () => {
+    const opened = (s: number) => 770 + Math.max(0, s - 100) / 2;
+    const readings = curve('chamber', { from: 0, to: 200 }, opened);
+    const { events } = judged(caseOf([RAMP, soak(600)]), { readings, to: 179 });
+    const raised = events.find((event) => event.finding === 'overshoot-ahead');
+    const left = (at(180) - (raised?.at ?? 0)) / 1000;
+    expect(left).toBeGreaterThan(45);
+    expect(Math.abs(Number(raised?.params.secondsAhead) - left)).toBeLessThan(3);
+  });
+
   it('does not call an overshoot over and over when the noise plays about the limit', () => {
     const c = caseOf(plan);
     const readings = curve(
