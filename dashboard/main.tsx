@@ -6,6 +6,11 @@ import './parts/parts.css';
 import './app.css';
 import './charts/charts.css';
 import './wall/wall.css';
+import './wall/lane.css';
+import './wall/foot.css';
+import './wall/banner.css';
+import './wall/band.css';
+import './wall/blind.css';
 import { render } from 'preact';
 import { createApi } from './api/client.ts';
 import { App } from './app.tsx';
@@ -13,12 +18,16 @@ import { browserWorld, liveAddress } from './feed/browser-world.ts';
 import { startFeed } from './feed/feed.ts';
 import { followAddress } from './router.ts';
 import { followScheme } from './theme/scheme.ts';
+import { createVoice } from './wall/sound.ts';
+import { startSound } from './wall/start-sound.ts';
 
 followScheme();
 followAddress();
+const feed = startFeed(liveAddress(window.location), browserWorld);
 const shell = {
   api: createApi((address, init) => window.fetch(address, init)),
-  feed: startFeed(liveAddress(window.location), browserWorld),
+  feed,
+  sound: startSound(feed, createVoice()),
 };
 const root = document.getElementById('app');
 if (root === null) throw new Error('page-incomplete: index.html has no element with the id "app"');

@@ -4,6 +4,7 @@ import { useShell } from './shell.ts';
 import { scheme, toggleScheme } from './theme/scheme.ts';
 import { shellWords } from './words/parts.ts';
 import { timeOfDay } from './words/time.ts';
+import { wallWords } from './words/wall.ts';
 
 interface Place {
   readonly route: Route;
@@ -20,7 +21,7 @@ const PLACES: readonly Place[] = [
 
 /** The line at the top: the shop, whether it is simulated, where one can go, the time, day or night. */
 export function Masthead() {
-  const { feed } = useShell();
+  const { feed, sound } = useShell();
   const shop = feed.state.value?.shop;
   const here = currentRoute.value.view;
   const night = scheme.value === 'night';
@@ -39,6 +40,11 @@ export function Masthead() {
           </a>
         ))}
       </nav>
+      {sound.blocked.value && (
+        <strong class="sound-blocked" role="status">
+          {wallWords.soundBlocked}
+        </strong>
+      )}
       <time class="masthead-clock">{timeOfDay(feed.now.value)}</time>
       <Button onPress={toggleScheme} name={night ? shellWords.toDayName : shellWords.toNightName}>
         {night ? shellWords.toDay : shellWords.toNight}

@@ -23,7 +23,7 @@ export interface Columns {
 
 type Points = readonly (readonly [at: number, value: number | null])[];
 
-/** Columns in the display unit. Readings that are not good are no points: bad values never draw a line. */
+/** Columns in the display unit. Only good readings are points: what is not judged draws no line. */
 export function toColumns(
   plan: readonly PlanPoint[],
   series: readonly ChartSeries[],
@@ -58,7 +58,7 @@ function spread(plan: readonly PlanPoint[]): PlanPoint[] {
 
 function curvePoints(curve: ChartSeries, convert: (celsius: number) => number): Points {
   const good: [number, number | null][] = curve.readings
-    .filter((reading) => reading.quality !== 'bad')
+    .filter((reading) => reading.quality === 'good')
     .map((reading) => [reading.at, convert(reading.value)]);
   const breaks: [number, number | null][] = curve.gaps.map((gap) => [breakAt(gap), null]);
   return [...good, ...breaks].sort(([a], [b]) => a - b);

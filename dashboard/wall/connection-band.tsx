@@ -1,3 +1,4 @@
+import { Button } from '../parts/button.tsx';
 import { Shape } from '../parts/shape.tsx';
 import { useShell } from '../shell.ts';
 import { timeOfDaySeconds } from '../words/time.ts';
@@ -18,6 +19,7 @@ export function ConnectionBand() {
           <strong class="band-title">{wallWords.notJudging}</strong>
           <p>{wallWords.notJudgingLong}</p>
         </div>
+        <Silence />
       </section>
     );
   }
@@ -38,6 +40,17 @@ function Blind() {
           {feed.notUnderstood.value ? wallWords.pageOlder : wallWords.tryingAgain}
         </p>
       </div>
+      <Silence />
     </section>
+  );
+}
+
+function Silence() {
+  const { sound } = useShell();
+  if (sound.lossSilenced.value) return null;
+  return (
+    <Button size="wall" onPress={sound.silenceLoss}>
+      {wallWords.silence}
+    </Button>
   );
 }

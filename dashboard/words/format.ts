@@ -27,6 +27,11 @@ export function number(value: number, decimals = 0): string {
   return isZero ? text.replace('-', '') : text.replace('-', '−');
 }
 
+/** The same words with every number kept on one line with its unit. */
+export function unbroken(text: string): string {
+  return text.replaceAll(/(\d) (?=(?:°C|°F|K|min|h|s|ppm)(?![a-z]))/g, '$1\u00a0');
+}
+
 /** A temperature given in °C, as a whole number of the display unit, without the unit's sign. */
 export function degrees(celsius: number, unit: DisplayUnit): string {
   return number(fromBase(celsius, unitNamed(unit)));

@@ -1,0 +1,104 @@
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import type { LiveFiring } from '../../hub/contract/live.ts';
+import type { Channel } from '../../hub/contract/shop.ts';
+import { FiringChart } from '../charts/firing-chart.tsx';
+import type { ChartMark, ChartSeries, TimeWindow } from '../charts/types.ts';
+import { gapsUntil } from '../feed/series.ts';
+import { useShell } from '../shell.ts';
+import { wallWords } from '../words/wall.ts';
+import { shapeOf } from './alarm-order.ts';
+import { type Followed, followSeries } from './follow-series.ts';
+import type { Lane } from './lane.ts';
+
+/** Now-line, open gaps and window move at this pace; readings come when they come. */
+const PACE_MS = 2_000;
+/** The shortest time a lane's chart shows. */
+const LEAST_MS = 10 * 60_000;
+
+interface LaneChartProps {
+  readonly lane: Lane;
+  readonly live: LiveFiring;
+}
+
+/** The firing so far and its plan to the end. */
+export function LaneChart({ lane, live }: LaneChartProps) {
+  const { feed } = useShell();
+  const followed = useFollowed(lane.channels, live.firing.startedAt);
+  const now = Math.floor(feed.now.value / PACE_MS) * PACE_MS;
+  const { plan } = live.judgement;
+  const drawn = followed.map(({ channel, follow }) => ({ channel, series: follow.series.value }));
+  const series = useMemo(
+    () => drawn.flatMap(({ channel, series: known }) => (known ? [curveOf(channel, known, live, now)] : [])),
+    [now, ...drawn.map(({ series: known }) => known)],
+  );
+  const marks = useMemo(
+    () => marksOf(feed.state.value?.alarms.values() ?? [], live.firing.id),
+    [feed.state.value?.alarms, live.firing.id],
+  );
+  const unit = feed.state.value?.shop.settings.displayUnit ?? 'Cel';
+  return (
+    <div class="lane-chart">
+      <FiringChart
+        name={wallWords.chartName(lane.furnace.name)}
+        unit={unit}
+        plan={plan}
+        series={series}
+        marks={marks}
+        whole={wholeOf(live, now)}
+        now={now}
+      />
+    </div>
+  );
+}
+
+function curveOf(
+  channel: Channel,
+  known: Parameters<typeof gapsUntil>[0],
+  live: LiveFiring,
+  now: number,
+): ChartSeries {
+  const isWatched = live.firing.watchedChannels.includes(channel.id);
+  return {
+    label: channel.label || channel.name,
+    role: isWatched ? 'measured' : 'other',
+    readings: known.readings,
+    gaps: gapsUntil(known, now, channel.staleAfterSeconds * 1000),
+  };
+}
+
+function wholeOf({ firing, judgement }: LiveFiring, now: number): TimeWindow {
+  const from = firing.startedAt;
+  const end = Math.max(judgement.plan.at(-1)?.at ?? 0, judgement.firingEndsAt ?? 0, now);
+  const length = Math.max(LEAST_MS, end - from);
+  return { from, to: from + Math.ceil(length * 1.03) };
+}
+
+type AlarmList = Iterable<
+  Parameters<typeof shapeOf>[0] & { firingId: string | null; raisedAt: number; title: string }
+>;
+
+function marksOf(alarms: AlarmList, firingId: string): ChartMark[] {
+  return [...alarms]
+    .filter((alarm) => alarm.firingId === firingId)
+    .map((alarm) => ({ at: alarm.raisedAt, shape: shapeOf(alarm), words: alarm.title }));
+}
+
+interface FollowedChannel {
+  readonly channel: Channel;
+  readonly follow: Followed;
+}
+
+/** Follows these channels for as long as the chart is there; a change of channels begins anew. */
+function useFollowed(channels: readonly Channel[], fromMs: number): readonly FollowedChannel[] {
+  const shell = useShell();
+  const [followed, setFollowed] = useState<readonly FollowedChannel[]>([]);
+  const key = channels.map((channel) => `${channel.id}:${channel.staleAfterSeconds}`).join();
+  useEffect(() => {
+    const started = channels.map((channel) => ({ channel, follow: followSeries(shell, channel, fromMs) }));
+    setFollowed(started);
+    return () => {
+      for (const { follow } of started) follow.stop();
+    };
+  }, [key, fromMs]);
+  return followed;
+}
