@@ -19,8 +19,8 @@ import type { Measured } from './view.ts';
 
 /** A rate below this many of its standard errors is noise. */
 const SURE = 3;
-/** A ramp that is at most this much faster than planned is following its plan. */
-const FOLLOWS = 1.25;
+/** A ramp that is at most this much faster than planned is following its plan, on-off controllers included. */
+const FOLLOWS = 1.5;
 /**
  * The last seconds of a rise, in which a parabola's end is checked against a line. A fast rise stands out of the
  * noise in fewer seconds, and has to: there is less time.
@@ -95,12 +95,12 @@ export function overshootAheadSeconds(
 
 /** True when something else than the smith's hand follows a plan here. */
 function isControlled(c: FiringCase, state: FiringState, trend: Trend): boolean {
-  if (c.furnaceKind !== 'gas-forge') return true;
+  const hasController = c.furnaceKind !== 'gas-forge';
   for (let i = state.index; i >= 0; i--) {
     const segment = c.schedule.segments[i];
     if (segment?.kind !== 'ramp') continue;
-    if (segment.rateCelsiusPerHour === null) return false;
+    if (segment.rateCelsiusPerHour === null) return hasController;
     return trend.perSecond * SECONDS_PER_HOUR <= segment.rateCelsiusPerHour * FOLLOWS;
   }
-  return false;
+  return hasController;
 }

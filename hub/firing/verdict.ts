@@ -21,6 +21,8 @@ const SHORT_OVERSHOOT_MS = 10_000;
 /** A soak interrupted for longer than this, or than 5 % of its duration, leaves doubts. */
 const INTERRUPTED_DOUBT_MS = 60_000;
 const INTERRUPTED_DOUBT_SHARE = 0.05;
+/** Less than this is not worth a word: a firing's first second, a flicker at the edge of the band. */
+const WORTH_A_WORD_MS = 10_000;
 /** A rate this far from plan is worth a word. */
 const RATE_SLACK = 0.25;
 /** A cooling rate broken for longer than this is a fault. */
@@ -99,14 +101,14 @@ function blindness(c: FiringCase, segment: Segment, track: SegmentTrack): Reason
     return asked === null ? [] : [doubt('rate-not-seen', {})];
   }
   const total = track.blindMs + track.seenMs;
-  if (track.blindMs === 0 || total === 0) return [];
+  if (track.blindMs < WORTH_A_WORD_MS || total === 0) return [];
   const share = track.blindMs / total;
   const params: Params = { seconds: track.blindMs / 1000, share };
   return [share > BLIND_DOUBT_SHARE ? doubt('blind', params) : note('blind', params)];
 }
 
 function interruption(segment: Segment, track: SegmentTrack): Reason[] {
-  if (segment.kind !== 'soak' || track.interruptedMs === 0) return [];
+  if (segment.kind !== 'soak' || track.interruptedMs < WORTH_A_WORD_MS) return [];
   const allowed = Math.max(INTERRUPTED_DOUBT_MS, segment.durationSeconds * 1000 * INTERRUPTED_DOUBT_SHARE);
   const params: Params = { seconds: track.interruptedMs / 1000 };
   return [track.interruptedMs > allowed ? doubt('interrupted', params) : note('interrupted', params)];

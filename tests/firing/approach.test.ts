@@ -119,6 +119,17 @@ describe('an approach that is too hot', () => {
     expect(everRaised(c, { readings, to: 5100 })).toEqual(['overshoot-ahead', 'overshoot']);
   });
 
+  it('is told ahead in an oven that runs away from its planned rate, before the set point', () => {
+    const rated: SegmentInput = { ...RAMP, kind: 'ramp', rateCelsiusPerHour: 600 };
+    const c = caseOf([rated, soak(600)], { furnaceKind: 'electric-oven' });
+    const stuck = (s: number) => (s < 600 ? 650 + s / 6 : 750 + (s - 600) * 0.9);
+    const readings = curve('chamber', { from: 0, to: 700 }, rough(12, stuck));
+    const { events } = judged(c, { readings, to: 700 });
+    const raised = events.find((event) => event.kind === 'finding-raised');
+    expect(raised?.finding).toBe('overshoot-ahead');
+    expect(raised?.at).toBeLessThan(at(650));
+  });
+
   it('gives the numbers: measured, limit, seconds ahead, channel', () => {
     const c = caseOf(plan);
     const readings = curve('chamber', { from: 0, to: 320 }, hot);

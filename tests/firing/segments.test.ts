@@ -184,7 +184,7 @@ describe('doubts and faults', () => {
   it('a short overshoot leaves a doubt, a long one is a fault', () => {
     expect(verdictOf(held((s) => (s >= 100 && s < 109 ? 812 : 800)))).toEqual([
       'met-with-doubts',
-      ['short-overshoot', 'interrupted'],
+      ['short-overshoot'],
     ]);
     expect(verdictOf(held((s) => (s >= 100 && s < 110 ? 812 : 800)))).toEqual([
       'not-met',
