@@ -36,7 +36,7 @@ function fromFuture({ name, at }: IncomingReading, receivedAt: number): Fault {
   const seconds = Math.round((at - receivedAt) / 1000);
   return {
     reason: 'future-timestamp',
-    detail: `${name} is ${seconds} s ahead of the hub's clock: kept, not judged. Check the node's clock`,
+    detail: `${name} is ${seconds} s ahead of the hub's clock: kept, not judged. Check the clocks of node and hub`,
   };
 }
 
