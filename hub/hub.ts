@@ -77,8 +77,8 @@ async function assemble(
     simulated: settings.simulated,
     onFault: faults.note,
   });
-  const committer = createCommitter({ archive, clock });
-  const intake = createIntake({ archive, committer, clock });
+  const committer = createCommitter({ archive, clock, onFault: faults.note });
+  const intake = createIntake({ archive, committer, clock, onFault: faults.note });
   stops.push(committer.onCommit((commit) => watch.committed(commit)));
   stops.push(() => committer.drain());
   watch.start();
@@ -155,6 +155,7 @@ function openBroker({ settings, clock, log }: HubParts, archive: Archive, intake
       port: settings.mqttPort,
       maxPacketBytes: MOST_PACKET_BYTES,
       clock,
+      onFault: (fault) => log.warn(fault, 'a node was turned away'),
       onOversize: (seen) => {
         intake
           .reportOversize(seen)
