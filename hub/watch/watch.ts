@@ -1,4 +1,5 @@
 import type { Archive, IntakeCommit } from '../archive/types.ts';
+import type { Finding } from '../contract/alarm.ts';
 import type { FiringDetail, FiringDraft } from '../contract/firing.ts';
 import type { ChannelReading } from '../contract/reading.ts';
 import type { NodeStatus, ShopNode } from '../contract/shop.ts';
@@ -12,6 +13,8 @@ import { ShopWatch } from './shop-watch.ts';
 /** A reading this much behind the clock is late for firings that are already over. */
 const PAST_MS = 5_000;
 const KEEP_MS = 60_000;
+/** What nodes take to find a hub that has come back. Common practice, no source. */
+const SETTLING_MS = 15_000;
 const TELL_NODE_MS = 5_000;
 
 interface WatchParts {
@@ -46,6 +49,7 @@ export class Watch {
   readonly #newest = new Map<string, number>();
   readonly #nodes = new Map<string, NodeTold>();
   readonly #past = new Map<string, Past>();
+  #startedAt = Number.NEGATIVE_INFINITY;
   #stops: (() => void)[] = [];
 
   constructor(parts: WatchParts) {
@@ -58,6 +62,7 @@ export class Watch {
 
   start(): void {
     const { clock } = this.#parts;
+    this.#startedAt = clock.now();
     this.firings.resume(clock.now());
     this.#stops = [
       clock.every(TICK_MS, () => this.#guard(() => this.tick())),
@@ -83,7 +88,17 @@ export class Watch {
     const now = this.#parts.clock.now();
     this.#flushPast();
     const findings = [...this.#shop.findings(now), ...this.firings.advance(now)];
-    this.alarms.judge(findings, now);
+    this.alarms.judge(now - this.#startedAt < SETTLING_MS ? this.#settled(findings) : findings, now);
+  }
+
+  /** Right after a start no node has had time to connect: blindness that is new waits, what stands stays. */
+  #settled(findings: readonly Finding[]): readonly Finding[] {
+    const open = this.alarms.open();
+    return findings.filter(
+      ({ kind, subject }) =>
+        !kind.startsWith('not-watching') ||
+        open.some((alarm) => alarm.kind === kind && alarm.subject === subject),
+    );
   }
 
   startFiring(draft: FiringDraft): FiringDetail {

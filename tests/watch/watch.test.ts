@@ -64,6 +64,21 @@ describe('the watch over a firing', () => {
     expect(judgement.blindSince).not.toBeNull();
   });
 
+  it('gives nodes a moment to come back after a restart before it calls the shop blind', () => {
+    const scene = firingScene();
+    scene.run(60, heating(scene));
+    scene.watch.stop();
+    scene.clock.advance(60_000);
+    const again = scene.restart();
+    scene.clock.advance(10_000);
+    expect(again.alarms.open()).toEqual([]);
+    scene.clock.advance(10_000);
+    expect(again.alarms.open().map((alarm) => alarm.kind)).toEqual([
+      'not-watching-channel',
+      'not-watching-air',
+    ]);
+  });
+
   it('judges the same live as replayed after it is over, late readings included', () => {
     const scene = firingScene();
     const { chamber, air } = scene;
