@@ -14,18 +14,29 @@ export interface Mosquitto {
 /** Debian's mosquitto on a free port, persistence off, with a configuration of its own. */
 export async function startMosquitto(extra: readonly string[] = []): Promise<Mosquitto> {
   needs(BROKER, 'mosquitto');
+  // Between finding a free port and taking it, somebody else may take it: then another is tried.
+  return (await tryMosquitto(extra).catch(() => null)) ?? (await tryMosquitto(extra));
+}
+
+async function tryMosquitto(extra: readonly string[]): Promise<Mosquitto> {
   const port = await freePort();
   const folder = mkdtempSync(join(tmpdir(), 'soakwatch-mosquitto-'));
   const config = join(folder, 'mosquitto.conf');
   const lines = [`listener ${port} 127.0.0.1`, 'allow_anonymous true', 'persistence false', ...extra];
   writeFileSync(config, `${lines.join('\n')}\n`);
   const child = spawn(BROKER, ['-v', '-c', config], { stdio: ['ignore', 'ignore', 'pipe'] });
-  await says(child, 'running');
+  const clear = () => rmSync(folder, { recursive: true });
+  try {
+    await says(child, 'running');
+  } catch (fault) {
+    clear();
+    throw fault;
+  }
   return {
     port,
     async stop() {
       await ended(child, 'SIGTERM');
-      rmSync(folder, { recursive: true });
+      clear();
     },
   };
 }
