@@ -28,7 +28,7 @@ export interface EmbeddedBrokerOptions {
 }
 
 export interface EmbeddedBroker extends MessageSource {
-  /** MQTT over another stream than TCP: a WebSocket of the web server. Error: BrokerError `not-started`. */
+  /** MQTT over another stream than TCP: a WebSocket of the web server. Closed at once when the broker is down. */
   handleStream(stream: Duplex, request?: IncomingMessage): void;
 }
 
@@ -71,7 +71,7 @@ export function createEmbeddedBroker(options: EmbeddedBrokerOptions): EmbeddedBr
       }
     },
     async publish(topic, payload, { qos, retain }) {
-      if (!running) throw notStarted();
+      if (!running) throw new BrokerError('not-started', 'the broker is not running: start it first');
       const { broker } = running;
       const packet = {
         cmd: 'publish',
@@ -93,8 +93,8 @@ export function createEmbeddedBroker(options: EmbeddedBrokerOptions): EmbeddedBr
       await stop(broker, server, connections);
     },
     handleStream(stream, request) {
-      if (!running) throw notStarted();
-      admit(running.broker, stream, request);
+      if (running) admit(running.broker, stream, request);
+      else stream.destroy();
     },
   };
 }
@@ -133,8 +133,4 @@ async function stop(broker: Aedes, server: Server, connections: Connections): Pr
 
 function finished(begin: (done: () => void) => void): Promise<void> {
   return new Promise((resolve) => begin(resolve));
-}
-
-function notStarted(): BrokerError {
-  return new BrokerError('not-started', 'the broker is not running: start it first');
 }

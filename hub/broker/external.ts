@@ -25,7 +25,10 @@ export interface ExternalBrokerOptions {
 }
 
 export interface ExternalBroker extends MessageSource {
-  /** The wanted topic filters have changed: subscribes to new ones and leaves those no longer wanted. */
+  /**
+   * The wanted topic filters have changed: subscribes to new ones and leaves those no longer wanted. It never
+   * rejects: what fails is told to `onFault` and made good at the next connection.
+   */
   resubscribe(): Promise<void>;
 }
 
@@ -71,7 +74,7 @@ export function createExternalBroker(options: ExternalBrokerOptions): ExternalBr
       await running.client.publishAsync(topic, payload, { qos, retain });
     },
     async resubscribe() {
-      await running?.subscriber.update();
+      await running?.subscriber.update().catch(onFault);
     },
     async stop() {
       const stopped = running;

@@ -42,10 +42,9 @@ export function createSubscriber(
   }
 
   async function update(): Promise<void> {
-    if (!client.connected) {
-      inStep = false;
-      return;
-    }
+    // In step only once all is done: what is cut off in the middle starts over with the next connection.
+    inStep = false;
+    if (!client.connected) return;
     const filters = wanted();
     await unsubscribe([...subscribed].filter((filter) => !filters.includes(filter)));
     await subscribe(filters.filter((filter) => !subscribed.has(filter)));
@@ -57,8 +56,6 @@ export function createSubscriber(
       if (inStep && sessionPresent) return;
       if (!sessionPresent) subscribed.clear();
       update().then(resolve, (fault: unknown) => {
-        // Lost in the middle of it: the next connection starts over.
-        inStep = false;
         onFault(fault);
         reject(fault);
       });

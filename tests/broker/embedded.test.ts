@@ -1,4 +1,5 @@
 import { createServer } from 'node:http';
+import { PassThrough } from 'node:stream';
 import { connectAsync } from 'mqtt';
 import { afterEach, describe, expect, test } from 'vitest';
 import { createWebSocketStream, WebSocketServer } from 'ws';
@@ -209,6 +210,20 @@ describe('what a peer may do', () => {
 });
 
 describe('life', () => {
+  test('a stream that comes while the broker is down is closed', async () => {
+    const broker = createEmbeddedBroker({
+      bind: '127.0.0.1',
+      port: 0,
+      maxPacketBytes: MEBIBYTE,
+      clock: systemClock,
+    });
+    const stream = new PassThrough();
+
+    broker.handleStream(stream);
+
+    expect(stream.destroyed).toBe(true);
+  });
+
   test('a taken port is told with the port and what to do', async () => {
     const { port } = await running(async () => {});
     const second = createEmbeddedBroker({
