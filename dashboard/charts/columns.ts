@@ -78,8 +78,16 @@ function column(table: Points, place: ReadonlyMap<number, number>, length: numbe
   return cells;
 }
 
-/** Lowest and highest value to show for a window, with room around; at least 20 units apart. */
-export function valueRange(columns: Columns, window: TimeWindow): { low: number; high: number } {
+/**
+ * Lowest and highest value to show for a window, with room around; at least 20 units apart.
+ *
+ * @param headroom share of the height kept free at the top for marks, 0 to below 1
+ */
+export function valueRange(
+  columns: Columns,
+  window: TimeWindow,
+  headroom = 0,
+): { low: number; high: number } {
   let low = Number.POSITIVE_INFINITY;
   let high = Number.NEGATIVE_INFINITY;
   const first = columns.at.findIndex((at) => at >= window.from);
@@ -95,7 +103,7 @@ export function valueRange(columns: Columns, window: TimeWindow): { low: number;
   }
   if (low > high) return { low: 0, high: 100 };
   const room = Math.max(10, (high - low) * 0.06);
-  return { low: low - room, high: high + room };
+  return { low: low - room, high: high + room + ((high - low + 2 * room) * headroom) / (1 - headroom) };
 }
 
 /**

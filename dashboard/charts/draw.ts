@@ -73,13 +73,18 @@ function drawMarks(plot: uPlot, { ink, marks }: Overlay): void {
   const placed = placeMarks(marks, {
     left,
     right: left + width,
-    rows: Math.max(1, Math.min(3, Math.floor(height / (size * 6)))),
+    rows: markRows(height / size),
     shapeWidth: size,
     xOf: (at) => plot.valToPos(at, 'x', true),
     widthOf: (words) => ctx.measureText(words).width,
   });
   for (const place of placed) drawMark(ctx, ink, place, { size, top, height });
   ctx.restore();
+}
+
+/** How many rows of marks a plot of this many letter heights has room for. */
+export function markRows(letterHeights: number): number {
+  return Math.max(1, Math.min(3, Math.floor(letterHeights / 5)));
 }
 
 interface MarkBox {
@@ -104,12 +109,14 @@ function drawMark(
   ctx.stroke();
   drawShape(ctx, ink, mark.shape, x, y, size * 0.42);
   if (words === null) return;
+  ctx.textAlign = words === 'right' ? 'left' : 'right';
+  const edge = words === 'right' ? x + size * 0.75 : x - size * 0.75;
   ctx.lineWidth = pixels(5);
   ctx.lineJoin = 'round';
   ctx.strokeStyle = ink.ground;
-  ctx.strokeText(words, x + size * 0.7, y);
+  ctx.strokeText(mark.words, edge, y);
   ctx.fillStyle = ink.ink;
-  ctx.fillText(words, x + size * 0.7, y);
+  ctx.fillText(mark.words, edge, y);
 }
 
 /** The same outlines as the screen's shapes: a plate for danger, a triangle for warning, a struck ring. */

@@ -6,18 +6,23 @@ export interface PlacedMark {
   readonly x: number;
   /** 0 is the top row. */
   readonly row: number;
-  /** Null: no room for its words in any row; its shape stands alone and the words are read at the cursor. */
-  readonly words: string | null;
+  /** Which side of the shape the words stand; null: no room, the words are read at the cursor. */
+  readonly words: 'right' | 'left' | null;
 }
 
 export interface MarkRoom {
   readonly left: number;
   readonly right: number;
   readonly rows: number;
-  /** Width of the shape before the words, px. */
+  /** Width of the shape, px. */
   readonly shapeWidth: number;
   readonly xOf: (at: number) => number;
   readonly widthOf: (words: string) => number;
+}
+
+interface Span {
+  readonly from: number;
+  readonly to: number;
 }
 
 const GAP_PX = 10;
@@ -27,19 +32,42 @@ const GAP_PX = 10;
  * events that lose their words when room is short. Marks outside the room are left out.
  */
 export function placeMarks(marks: readonly ChartMark[], room: MarkRoom): PlacedMark[] {
-  const taken: { from: number; to: number }[][] = Array.from({ length: room.rows }, () => []);
+  const taken: Span[][] = Array.from({ length: room.rows }, () => []);
   const seen = marks
     .map((mark) => ({ mark, x: room.xOf(mark.at) }))
     .filter(({ x }) => x >= room.left && x <= room.right)
     .sort((a, b) => gravity(a.mark) - gravity(b.mark) || a.mark.at - b.mark.at);
-  const placed = seen.map(({ mark, x }) => {
-    const to = x + room.shapeWidth + room.widthOf(mark.words) + GAP_PX;
-    const row =
-      to > room.right ? -1 : taken.findIndex((spans) => spans.every((s) => to < s.from || x > s.to));
-    taken[row]?.push({ from: x - room.shapeWidth, to });
-    return { mark, x, row: Math.max(0, row), words: row < 0 ? null : mark.words };
-  });
-  return placed.sort((a, b) => a.mark.at - b.mark.at);
+  return seen
+    .map(({ mark, x }) => ({ mark, x, ...place(spansOf(x, room.widthOf(mark.words), room), taken, room) }))
+    .sort((a, b) => a.mark.at - b.mark.at);
+}
+
+type Choice = readonly [PlacedMark['words'], Span];
+
+/** Where a mark could lie, best first. */
+function spansOf(x: number, wordsWidth: number, room: MarkRoom): Choice[] {
+  const half = room.shapeWidth / 2;
+  const far = room.shapeWidth + wordsWidth + GAP_PX;
+  return [
+    ['right', { from: x - half, to: x + far }],
+    ['left', { from: x - far, to: x + half }],
+    [null, { from: x - half, to: x + half }],
+  ];
+}
+
+function place(
+  choices: readonly Choice[],
+  taken: Span[][],
+  room: MarkRoom,
+): Pick<PlacedMark, 'row' | 'words'> {
+  for (const [words, span] of choices) {
+    if (words !== null && (span.from < room.left || span.to > room.right)) continue;
+    const row = taken.findIndex((spans) => spans.every((s) => span.to < s.from || span.from > s.to));
+    if (row < 0) continue;
+    taken[row]?.push(span);
+    return { row, words };
+  }
+  return { row: 0, words: null };
 }
 
 function gravity(mark: ChartMark): number {

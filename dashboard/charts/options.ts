@@ -1,6 +1,6 @@
 import type uPlot from 'uplot';
 import { number } from '../words/format.ts';
-import { timeOfDay, timeOfDaySeconds } from '../words/time.ts';
+import { duration, timeOfDay, timeOfDaySeconds } from '../words/time.ts';
 import { drawOver, drawUnder, type Overlay } from './draw.ts';
 import type { Ink } from './ink.ts';
 import type { CurveRole } from './types.ts';
@@ -17,7 +17,6 @@ export interface PlotParts {
 }
 
 const MINUTE_MS = 60_000;
-const HOUR_MS = 3_600_000;
 
 export function plotOptions(parts: PlotParts, size: { width: number; height: number }): uPlot.Options {
   const ink = () => parts.overlay().ink;
@@ -26,7 +25,7 @@ export function plotOptions(parts: PlotParts, size: { width: number; height: num
     ms: 1,
     legend: { show: false },
     scales: { x: { time: !parts.fromStart, auto: false }, y: { auto: false } },
-    padding: [8, 12, 0, 0],
+    padding: [8, parts.fromStart ? ink().letterPx * 2 : 12, 0, 0],
     cursor: cursorOptions(parts, ink),
     series: [{}, ...planSeries(ink), ...parts.roles.map((role) => curveSeries(role, ink))],
     bands: [{ series: [1, 2], fill: () => ink().band }],
@@ -105,7 +104,7 @@ function timeAxis({ fromStart }: PlotParts, ink: () => Ink): uPlot.Axis {
   return {
     ...axisLook(ink),
     size: ink().letterPx * 1.9,
-    space: ink().letterPx * 5,
+    space: ink().letterPx * (fromStart ? 6.5 : 5),
     values: (_plot, splits, _axis, _space, step) => splits.map((at) => timeLabel(at, step, fromStart)),
     ...(fromStart ? { incrs: [5, 10, 15, 30, 60, 120, 240, 360, 720, 1440].map((m) => m * MINUTE_MS) } : {}),
   };
@@ -113,7 +112,7 @@ function timeAxis({ fromStart }: PlotParts, ink: () => Ink): uPlot.Axis {
 
 function timeLabel(at: number, stepMs: number, fromStart: boolean): string {
   if (!fromStart) return stepMs < MINUTE_MS ? timeOfDaySeconds(at) : timeOfDay(at);
-  return stepMs < HOUR_MS ? `${Math.round(at / MINUTE_MS)} min` : `${Math.round(at / HOUR_MS)} h`;
+  return duration(at / 1000);
 }
 
 function valueAxis(ink: () => Ink): uPlot.Axis {

@@ -1,7 +1,7 @@
 import uPlot from 'uplot';
 import type { Columns } from './columns.ts';
 import { valueRange } from './columns.ts';
-import type { Overlay } from './draw.ts';
+import { markRows, type Overlay } from './draw.ts';
 import { type Ink, readInk } from './ink.ts';
 import { type PlotParts, plotOptions } from './options.ts';
 import type { TimeWindow } from './types.ts';
@@ -61,6 +61,13 @@ export class ChartPainter {
     this.#plot.destroy();
   }
 
+  /** Share of the height that the rows of marks take. */
+  #headroom(height: number): number {
+    if (this.#picture.marks.length === 0) return 0;
+    const letters = height / this.#ink.letterPx;
+    return Math.min(0.4, (markRows(letters) * 1.4) / letters);
+  }
+
   #mark(): void {
     this.#frame ??= requestAnimationFrame(() => {
       this.#frame = null;
@@ -71,7 +78,7 @@ export class ChartPainter {
   #commit(): void {
     const { columns, window } = this.#picture;
     const size = sizeOf(this.#host);
-    const range = valueRange(columns, window);
+    const range = valueRange(columns, window, this.#headroom(size.height));
     this.#plot.batch(() => {
       if (size.width !== this.#plot.width || size.height !== this.#plot.height) this.#plot.setSize(size);
       if (this.#dataChanged) this.#plot.setData(aligned(columns), false);

@@ -10,6 +10,8 @@ const POINTS = 1500;
 const RELOAD_MS = 60_000;
 const RETRY_MS = 5_000;
 
+export type FollowedChannel = Pick<Channel, 'id' | 'staleAfterSeconds'>;
+
 export interface Followed {
   /** Null until the first answer. */
   readonly series: ReadonlySignal<ReadingSeries | null>;
@@ -17,7 +19,7 @@ export interface Followed {
 }
 
 /** Follows one channel from an instant on: the archive's readings first, then each as it comes. */
-export function followSeries({ api, feed }: Shell, channel: Channel, fromMs: number): Followed {
+export function followSeries({ api, feed }: Shell, channel: FollowedChannel, fromMs: number): Followed {
   const series = signal<ReadingSeries | null>(null);
   const staleAfterMs = channel.staleAfterSeconds * 1000;
   let timer: number | undefined;

@@ -2,7 +2,7 @@ import type { FiringJudgement } from '../../hub/contract/firing.ts';
 import type { Segment } from '../../hub/contract/schedule.ts';
 import { Shape } from '../parts/shape.tsx';
 import { useShell } from '../shell.ts';
-import { degrees, degreesDifference, unitNamed } from '../words/format.ts';
+import { degrees, degreesDifference, temperature, unitNamed } from '../words/format.ts';
 import { since, timeOfDay } from '../words/time.ts';
 import { wallWords } from '../words/wall.ts';
 import { shapeOf } from './alarm-order.ts';
@@ -30,13 +30,13 @@ export function HeatRow({ lane }: { readonly lane: Lane }) {
         )}
         {heat.kind === 'last-known' && (
           <>
-            <s class="value heat-value stale">{degrees(heat.celsius, unit)}</s>
+            <s class="value heat-value stale">{temperature(heat.celsius, unit)}</s>
             <span class="heat-old"> {wallWords.old(since(heat.at, feed.now.value))}</span>
           </>
         )}
         {heat.kind === 'none' && <span class="heat-old">{wallWords.noReading}</span>}
         {heat.kind === 'no-channel' && <span class="heat-old">{wallWords.noChannel}</span>}
-        {lane.live && heat.kind !== 'no-channel' && !feed.blind.value && (
+        {lane.live && heat.kind === 'measured' && !feed.blind.value && (
           <span class="heat-target">
             {' '}
             {targetWords(lane.live.judgement, lane.live.firing.schedule.segments, unit)}

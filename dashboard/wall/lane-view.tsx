@@ -57,7 +57,7 @@ function Progress({ live }: { readonly live: LiveFiring }) {
   return (
     <>
       <span class="lane-schedule">{name}</span>
-      <span>{parts.filter((part) => part !== undefined).join(' · ')}</span>
+      <span class="lane-progress">{parts.filter((part) => part !== undefined).join(' · ')}</span>
     </>
   );
 }

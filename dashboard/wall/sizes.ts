@@ -15,6 +15,8 @@ export interface WallPlace {
   readonly heightPx: number;
   /** Lanes with a running firing: they share the height. */
   readonly runningLanes: number;
+  /** An alarm banner takes its share of the height. */
+  readonly bannerShown: boolean;
 }
 
 /** Font sizes and targets in CSS px. */
@@ -32,14 +34,23 @@ export interface WallSizes {
   readonly readableMetres: number;
 }
 
-/** Least and most size of the next move by count of lanes, in units: what looks right, and what still fits. */
-const MOVE_ROOM: readonly (readonly [least: number, most: number])[] = [
-  [150, 220],
-  [92, 100],
-  [88, 92],
-];
-const CROWDED: readonly [number, number] = [60, 66];
-const HEAT_OF_MOVE = 0.96;
+interface Room {
+  /** What looks right, in units. */
+  readonly least: number;
+  /** What still fits in two lines, in units. */
+  readonly most: number;
+  /** The temperature's share of the next move's least size. */
+  readonly heatShare: number;
+}
+
+/** Room for the next move by count of running lanes. Three with a banner above are the first that must shrink. */
+function roomFor({ runningLanes, bannerShown }: WallPlace): Room {
+  if (runningLanes <= 1) return { least: 126, most: 200, heatShare: 0.78 };
+  if (runningLanes === 2) return { least: 92, most: 100, heatShare: 0.96 };
+  if (runningLanes === 3 && !bannerShown) return { least: 88, most: 90, heatShare: 1 };
+  return { least: 64, most: 68, heatShare: 1 };
+}
+
 /** Foot and alarm titles: 16 arc minutes, the least for a reading task (the alarm also has colour and shape). */
 const VALUE_ARC_MINUTES = 16;
 
@@ -48,9 +59,9 @@ export function wallSizes(place: WallPlace): WallSizes {
   const panel: Panel = { diagonalInches: place.diagonalInches, cssWidthPx: place.widthPx };
   const needed = (arcMinutes: number) => fontSizePx(capHeightPx(panel, place.distanceMetres, arcMinutes));
   const reading = needed(READING_ARC_MINUTES);
-  const [least, most] = MOVE_ROOM[Math.max(1, place.runningLanes) - 1] ?? CROWDED;
+  const { least, most, heatShare } = roomFor(place);
   const move = clamp(reading, least * unit, most * unit);
-  const heat = clamp(reading, least * HEAT_OF_MOVE * unit, most * unit);
+  const heat = clamp(reading, least * heatShare * unit, most * unit);
   return {
     unit,
     move,

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { ShopSettings } from '../../hub/contract/shop.ts';
-import { type WallSizes, wallSizes } from './sizes.ts';
+import { type WallPlace, type WallSizes, wallSizes } from './sizes.ts';
 
 /** A wall is wide and landscape; anything else is for looking, stacks and scrolls. The same words as wall.css. */
 const WIDE = '(min-width: 900px) and (min-aspect-ratio: 6/5)';
@@ -14,11 +14,13 @@ const PROPERTIES = {
   '--touch': 'touch',
 } as const satisfies Record<string, keyof WallSizes>;
 
+type LanesShown = Pick<WallPlace, 'runningLanes' | 'bannerShown'>;
+
 /**
  * Works out the wall's letters and targets from the screen that was set up, and hands them to the style sheet.
  * Null on a screen that is no wall.
  */
-export function useWallSizes(settings: ShopSettings, runningLanes: number): WallSizes | null {
+export function useWallSizes(settings: ShopSettings, lanes: LanesShown): WallSizes | null {
   const [frame, setFrame] = useState(frameOf());
   useEffect(() => {
     const read = () => setFrame(frameOf());
@@ -31,7 +33,7 @@ export function useWallSizes(settings: ShopSettings, runningLanes: number): Wall
         distanceMetres: settings.viewingDistanceMetres,
         widthPx: frame.widthPx,
         heightPx: frame.heightPx,
-        runningLanes,
+        ...lanes,
       })
     : null;
   const key = JSON.stringify(sizes);

@@ -21,7 +21,10 @@ function WallOf({ state }: { readonly state: FeedState }) {
   const { feed } = useShell();
   const lanes = lanesOf(state, feed.now.value);
   const running = lanes.filter((lane) => lane.live !== null).length;
-  const sizes = useWallSizes(state.shop.settings, running);
+  const sizes = useWallSizes(state.shop.settings, {
+    runningLanes: running,
+    bannerShown: state.alarms.size > 0,
+  });
   return (
     <main class="wall">
       <Banner />
@@ -31,10 +34,12 @@ function WallOf({ state }: { readonly state: FeedState }) {
           <LaneView key={lane.furnace.id} lane={lane} />
         ))}
       </div>
-      {sizes !== null && !sizes.held && (
-        <p class="wall-note">{wallWords.lettersSmall(sizes.readableMetres.toFixed(1))}</p>
-      )}
-      <FootView />
+      <div class="wall-foot">
+        {sizes !== null && !sizes.held && (
+          <p class="wall-note">{wallWords.lettersSmall(sizes.readableMetres.toFixed(1))}</p>
+        )}
+        <FootView />
+      </div>
     </main>
   );
 }

@@ -6,7 +6,7 @@ export const wallWords = {
   notCurrent: 'Nothing on this screen is current',
   lastHeard: (time: string) => `Last heard from the hub at ${time}.`,
   neverHeard: 'The hub has not been heard since this page was opened.',
-  tryingAgain: 'Trying again. If it lasts: is the hub running, is the network cable in?',
+  tryingAgain: 'Trying again. Does the hub run, is the cable in?',
   pageOlder: 'The hub says things this page does not understand: reload the page.',
   silence: 'Silence',
   notJudging: 'NOT JUDGING',
