@@ -77,7 +77,13 @@ async function assemble(
     simulated: settings.simulated,
     onFault: faults.note,
   });
-  const committer = createCommitter({ archive, clock, onFault: faults.note });
+  const committer = createCommitter({
+    archive,
+    clock,
+    // mqtt.js hands over one message at a time: waiting for more would only slow it down.
+    ...(settings.brokerUrl === null ? {} : { windowMs: 0 }),
+    onFault: faults.note,
+  });
   const intake = createIntake({ archive, committer, clock, onFault: faults.note });
   stops.push(committer.onCommit((commit) => watch.committed(commit)));
   stops.push(() => committer.drain());
@@ -155,7 +161,7 @@ function openBroker({ settings, clock, log }: HubParts, archive: Archive, intake
       port: settings.mqttPort,
       maxPacketBytes: MOST_PACKET_BYTES,
       clock,
-      onFault: (fault) => log.warn(fault, 'a node was turned away'),
+      onFault: (fault) => log.warn(fault, 'the broker did not take a message or a connection'),
       onOversize: (seen) => {
         intake
           .reportOversize(seen)
@@ -173,11 +179,8 @@ function openBroker({ settings, clock, log }: HubParts, archive: Archive, intake
     // Stable and of this shop alone: the broker keeps our session under it while we are away.
     clientId: `soakwatch-${archive.shop().id}`,
     clock,
-    subscriptions: () => [
-      'soakwatch/+/readings',
-      'soakwatch/+/status',
-      ...archive.bindings().map((b) => b.topic),
-    ],
+    subscriptions: () => intake.subscriptions(),
+    onFault: (fault) => log.warn(fault, 'the broker connection'),
   });
   return { source, handleStream: null, resubscribe: () => source.resubscribe() };
 }

@@ -128,6 +128,8 @@ export class IntakeBatch {
   #offerNode(write: IntakeWrite): ShopNode | null {
     const { nodes } = this.#parts;
     const nobody = arrivalOf(write, NO_NODE);
+    // No node at all: intake has already said why, and counted it.
+    if (write.node === '' && write.readings.length === 0) return null;
     if (!NodeName.safeParse(write.node).success) {
       this.#refuse(nobody, 'bad-name', NO_NODE, `${quoted(write.node)} is not a name that a node can have`);
       return null;
