@@ -1,6 +1,10 @@
 import type { VNode } from 'preact';
+import { FiringPage } from './firings/firing.tsx';
+import { Firings } from './firings/firings.tsx';
 import { NotFound } from './not-found.tsx';
 import type { Route } from './router.ts';
+import { SchedulePage } from './schedules/schedule.tsx';
+import { Schedules } from './schedules/schedules.tsx';
 import { Wall } from './wall/wall.tsx';
 
 /** Which view shows a route. A new view is a folder and a row here. */
@@ -9,11 +13,14 @@ export function viewOf(route: Route): VNode {
     case 'wall':
       return <Wall />;
     case 'firings':
+      return <Firings />;
     case 'firing':
+      return <FiringPage key={route.id} id={route.id} />;
     case 'schedules':
+      return <Schedules />;
     case 'schedule':
+      return <SchedulePage key={route.id} id={route.id} />;
     case 'setup':
-      // These folders are built next; until then the page says truthfully that there is nothing.
       return <NotFound path={route.view} />;
     case 'unknown':
       return <NotFound path={route.path} />;

@@ -81,6 +81,7 @@ export const firingWords = {
   noCurve: 'No channel was watched and none is chosen.',
   thinned: 'More readings are kept than a screen can show: lowest and highest of every slice are drawn.',
   strips: 'Also measured at this furnace',
+  fromTo: (lowest: string, highest: string) => `from ${lowest} to ${highest}`,
 
   segments: 'Segments',
   events: 'Events',

@@ -1,0 +1,91 @@
+import './firings.css';
+import './print.css';
+import { useState } from 'preact/hooks';
+import type { DisplayUnit } from '../../hub/contract/schedule.ts';
+import { Button, LinkButton } from '../parts/button.tsx';
+import { Page } from '../parts/page.tsx';
+import { ProblemNote } from '../parts/problem.tsx';
+import { hrefTo } from '../router.ts';
+import { useShell } from '../shell.ts';
+import { firingWords } from '../words/firings.ts';
+import { Export } from './export.tsx';
+import { FiringFacts, RunningNow } from './facts.tsx';
+import { FiringCurves } from './firing-curves.tsx';
+import { Alarms, Events } from './happenings.tsx';
+import { Notes } from './notes.tsx';
+import { PaperFoot, PaperHead, PaperTail } from './paper.tsx';
+import { SegmentTable } from './segment-table.tsx';
+import { TitleForm } from './title-form.tsx';
+import { type FiringFolder, useFiring } from './use-firing.ts';
+
+/** A firing's page: what was planned, what was measured, what came of it. Mount anew for another id. */
+export function FiringPage({ id }: { readonly id: string }) {
+  const { folder, error, reload } = useFiring(id);
+  if (folder === null) {
+    return (
+      <Page title={firingWords.facts} actions={<Ways />}>
+        {error ? <ProblemNote error={error} /> : <p role="status">{firingWords.asking}</p>}
+      </Page>
+    );
+  }
+  return <Known folder={folder} error={error} reload={reload} />;
+}
+
+function Ways() {
+  return (
+    <>
+      <LinkButton href={hrefTo({ view: 'wall' })}>{firingWords.toWall}</LinkButton>
+      <LinkButton href={hrefTo({ view: 'firings' })}>{firingWords.toFirings}</LinkButton>
+    </>
+  );
+}
+
+interface KnownProps {
+  readonly folder: FiringFolder;
+  readonly error: unknown;
+  readonly reload: () => void;
+}
+
+function Known({ folder, error, reload }: KnownProps) {
+  const { feed } = useShell();
+  const { firing, alarms, notes } = folder;
+  const [edits, setEdits] = useState(false);
+  const [chosen, setChosen] = useState<DisplayUnit | null>(null);
+  const unit = chosen ?? feed.state.value?.shop.settings.displayUnit ?? 'Cel';
+  const title = firing.title || firing.schedule.name;
+  return (
+    <div class="firing-page">
+      <Page title={title} actions={<Ways />}>
+        <PaperHead firing={firing} />
+        <div class="firing-section screen-only">
+          {firing.simulated && (
+            <p>
+              <strong class="simulated">{firingWords.simulated}</strong> {firingWords.simulatedLong}
+            </p>
+          )}
+          {feed.blind.value && <p role="status">{firingWords.notCurrent}</p>}
+          <ProblemNote error={error} />
+        </div>
+        <RunningNow firing={firing} unit={unit} />
+        <FiringFacts firing={firing} unit={unit} />
+        <div class="firing-section">
+          {firing.note !== '' && <p class="note-text firing-note">{firing.note}</p>}
+          <p class="screen-only">
+            <Button onPress={() => setEdits(true)}>{firingWords.edit}</Button>
+          </p>
+        </div>
+        <FiringCurves folder={folder} unit={unit} />
+        <SegmentTable firing={firing} unit={unit} />
+        <PaperTail folder={folder} />
+        <div class="screen-only firing-rest">
+          <Alarms alarms={alarms} />
+          <Events firing={firing} />
+          <Notes firingId={firing.id} notes={notes} onAdded={reload} />
+          <Export firingId={firing.id} unit={unit} onUnit={setChosen} />
+        </div>
+        <PaperFoot />
+        {edits && <TitleForm firing={firing} onClose={() => setEdits(false)} onSaved={reload} />}
+      </Page>
+    </div>
+  );
+}
