@@ -59,24 +59,39 @@ export function writeAmount(base: number | null, rule: NumberRule): string {
 
 /** Reads a duration: "90" or "90 min", "1:30" or "1 h 30 min", "45 s", "2 h". Seconds. */
 export function readDuration(text: string): Entry<number> {
-  const clean = text.trim().toLowerCase().replace(',', '.');
+  const clean = text.trim().toLowerCase().replaceAll(',', '.');
   const clock = /^(\d{1,4}):([0-5]?\d)(?::([0-5]?\d))?$/.exec(clean);
   if (clock) {
     const [, hours = '0', minutes = '0', seconds = '0'] = clock;
     return { ok: true, value: Number(hours) * 3600 + Number(minutes) * 60 + Number(seconds) };
   }
-  const words =
-    /^(?:(\d+(?:\.\d+)?)\s*h(?:ours?)?)?\s*(?:(\d+(?:\.\d+)?)\s*(?:m(?:in(?:utes?)?)?)?)?\s*(?:(\d+)\s*s(?:ec(?:onds?)?)?)?$/.exec(
-      clean,
-    );
-  if (clean === '' || !words) {
-    return {
-      ok: false,
-      message: `"${text.trim()}" is not a duration: write it like 20 min, 1 h 30 min or 1:30`,
-    };
+  const seconds = secondsInWords(clean);
+  if (seconds !== null) return { ok: true, value: seconds };
+  return {
+    ok: false,
+    message: `"${text.trim()}" is not a duration: write it like 20 min, 1 h 30 min or 1:30`,
+  };
+}
+
+const TIME_UNITS: readonly { readonly name: RegExp; readonly seconds: number }[] = [
+  { name: /^h(ours?)?$/, seconds: 3600 },
+  { name: /^m(in(utes?)?)?$/, seconds: 60 },
+  { name: /^s(ec(onds?)?)?$/, seconds: 1 },
+];
+
+/** "1 h 30 min" in seconds; a number without a unit is minutes. Null when it is nothing of the kind. */
+function secondsInWords(clean: string): number | null {
+  if (!/^(\d+(\.\d+)?\s*[a-z]*\s*)+$/.test(clean)) return null;
+  let total = 0;
+  let smallest = Number.POSITIVE_INFINITY;
+  for (const [, amount = '', name = ''] of clean.matchAll(/(\d+(?:\.\d+)?)\s*([a-z]*)/g)) {
+    const unit = TIME_UNITS.find((candidate) => candidate.name.test(name || 'min'));
+    // Units only get smaller: "5 min 2 h" is more likely a slip than a wish.
+    if (unit === undefined || unit.seconds >= smallest) return null;
+    smallest = unit.seconds;
+    total += Number(amount) * unit.seconds;
   }
-  const [, hours = '0', minutes = '0', seconds = '0'] = words;
-  return { ok: true, value: Math.round(Number(hours) * 3600 + Number(minutes) * 60 + Number(seconds)) };
+  return Math.round(total);
 }
 
 /** Seconds as the text of a duration input; `readDuration` reads it back to the same seconds. */

@@ -14,7 +14,7 @@ const GLOWS: readonly (readonly [fromCelsius: number, name: string, colour: stri
   [426, 'black red', '#3a1a14'],
   [594, 'very dark red', '#571a10'],
   [705, 'dark red', '#7a2410'],
-  [815, 'cherry red', '#9c3416'],
+  [815, 'cherry red', '#94421f'],
   [871, 'light cherry', '#b9501d'],
   [982, 'orange', '#d97b2a'],
   [1093, 'yellow', '#efae55'],

@@ -22,7 +22,7 @@ export function HeatRow({ lane }: { readonly lane: Lane }) {
         {heat.kind === 'measured' && (
           <>
             <span class="value heat-value">{degrees(heat.celsius, unit)}</span>
-            <span class="heat-unit"> {unitNamed(unit).label}</span>
+            <span class="heat-unit">{`\u00a0${unitNamed(unit).label}`}</span>
           </>
         )}
         {heat.kind === 'measured' && feed.blind.value && feed.heardAt.value !== null && (

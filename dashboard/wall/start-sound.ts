@@ -6,7 +6,7 @@ import type { Voice } from './sound.ts';
 import type { SoundKind } from './sound-pattern.ts';
 
 /** Lets `voice` sound what the feed asks for, on every page, for as long as the page lives. */
-export function startSound(feed: Feed, voice: Voice): ShellSound {
+export function startSound(feed: Heard, voice: Omit<Voice, 'stop'>): ShellSound {
   const lossSilenced = signal(false);
   effect(() => {
     if (!isLost(feed)) lossSilenced.value = false;

@@ -52,6 +52,7 @@ export function channel(change: Partial<Channel> & Pick<Channel, 'id' | 'quantit
     node: 'node-1',
     name: change.id,
     baseUnit: 'Cel',
+    role: 'other',
     staleAfterSeconds: 20,
     adopted: true,
     archived: false,

@@ -1,0 +1,30 @@
+import { describe, expect, it } from 'vitest';
+import { hrefTo, parseRoute, type Route } from '../../dashboard/router.ts';
+
+describe('the address of a page', () => {
+  const routes: Route[] = [
+    { view: 'wall' },
+    { view: 'firings' },
+    { view: 'firing', id: 'a/b c%' },
+    { view: 'schedules' },
+    { view: 'schedule', id: 'new' },
+    { view: 'setup', section: '' },
+    { view: 'setup', section: 'nodes' },
+  ];
+
+  it('leads back to the page it was made for', () => {
+    for (const route of routes) expect(parseRoute(hrefTo(route))).toEqual(route);
+  });
+
+  it('opens the wall when there is nothing in it', () => {
+    expect(parseRoute('')).toEqual({ view: 'wall' });
+    expect(parseRoute('#')).toEqual({ view: 'wall' });
+    expect(parseRoute('#/')).toEqual({ view: 'wall' });
+  });
+
+  it('does not guess at what it does not know, nor choke on a stray percent sign', () => {
+    expect(parseRoute('#/cupboard')).toEqual({ view: 'unknown', path: 'cupboard' });
+    expect(parseRoute('#/firings/1/2')).toEqual({ view: 'unknown', path: 'firings/1/2' });
+    expect(parseRoute('#/firings/50%')).toEqual({ view: 'firing', id: '50%' });
+  });
+});

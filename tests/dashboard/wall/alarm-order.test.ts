@@ -1,0 +1,56 @@
+import { describe, expect, it } from 'vitest';
+import { byUrgency, shapeOf, soundingOf, wantsPress } from '../../../dashboard/wall/alarm-order.ts';
+import { alarm, NOW } from '../mock-shop.ts';
+
+const kinds = (alarms: Parameters<typeof byUrgency>[0]) => byUrgency(alarms).map(({ kind }) => kind);
+
+describe('the order of alarms', () => {
+  it('puts blindness before any bad reading, and danger before warning', () => {
+    const list = [
+      alarm('soak-stalled', { priority: 'warning' }),
+      alarm('unsafe-air-second'),
+      alarm('not-watching-channel', { priority: 'warning' }),
+      alarm('overshoot'),
+    ];
+    expect(kinds(list)).toEqual(['not-watching-channel', 'unsafe-air-second', 'overshoot', 'soak-stalled']);
+  });
+
+  it('puts what nobody has seen before what somebody has', () => {
+    const seen = alarm('not-watching-air', { state: 'acknowledged' });
+    const over = alarm('unsafe-air-second', { state: 'returned-unacknowledged', active: false });
+    const fresh = alarm('ramp-stalled', { priority: 'warning' });
+    expect(kinds([over, seen, fresh])).toEqual(['ramp-stalled', 'not-watching-air', 'unsafe-air-second']);
+  });
+
+  it('shows the newest of equals first, and nothing that is back to normal', () => {
+    const old = alarm('overshoot', { id: 'old', raisedAt: NOW - 1000 });
+    const young = alarm('overshoot', { id: 'young', raisedAt: NOW });
+    const normal = alarm('overshoot', { id: 'normal', state: 'normal' });
+    expect(byUrgency([old, normal, young]).map(({ id }) => id)).toEqual(['young', 'old']);
+  });
+
+  it('gives each meaning its own shape', () => {
+    expect(shapeOf(alarm('not-watching-node', { priority: 'danger' }))).toBe('blind');
+    expect(shapeOf(alarm('overshoot', { priority: 'danger' }))).toBe('danger');
+    expect(shapeOf(alarm('overshoot-ahead', { priority: 'warning' }))).toBe('warning');
+  });
+
+  it('owes a press until somebody has seen it, also after it has returned', () => {
+    expect(wantsPress(alarm('overshoot', { state: 'returned-unacknowledged' }))).toBe(true);
+    expect(wantsPress(alarm('overshoot', { state: 'acknowledged' }))).toBe(false);
+  });
+});
+
+describe('what sounds', () => {
+  it('is the gravest that is true now and unseen', () => {
+    const warning = alarm('ramp-stalled', { priority: 'warning' });
+    expect(soundingOf([warning, alarm('overshoot')])).toBe('danger');
+    expect(soundingOf([warning, alarm('overshoot', { state: 'acknowledged' })])).toBe('warning');
+  });
+
+  it('falls silent by a press, and when the fault is over (ISA-18.2: no horn then)', () => {
+    expect(soundingOf([alarm('overshoot', { state: 'acknowledged' })])).toBeNull();
+    expect(soundingOf([alarm('overshoot', { state: 'returned-unacknowledged', active: false })])).toBeNull();
+    expect(soundingOf([])).toBeNull();
+  });
+});
