@@ -5,6 +5,7 @@ import { NotFound } from './not-found.tsx';
 import type { Route } from './router.ts';
 import { SchedulePage } from './schedules/schedule.tsx';
 import { Schedules } from './schedules/schedules.tsx';
+import { Setup } from './setup/setup.tsx';
 import { Wall } from './wall/wall.tsx';
 
 /** Which view shows a route. A new view is a folder and a row here. */
@@ -21,7 +22,7 @@ export function viewOf(route: Route): VNode {
     case 'schedule':
       return <SchedulePage key={route.id} id={route.id} />;
     case 'setup':
-      return <NotFound path={route.view} />;
+      return <Setup section={route.section} />;
     case 'unknown':
       return <NotFound path={route.path} />;
     default:

@@ -1,0 +1,42 @@
+import { useState } from 'preact/hooks';
+import type { ShopSettings } from '../../hub/contract/shop.ts';
+import type { FeedState } from '../feed/state.ts';
+import { useAction } from '../parts/use-action.ts';
+import { useShell } from '../shell.ts';
+import { setupWords } from '../words/setup.ts';
+import { FormFrame } from './form-frame.tsx';
+import { AirLimits, FiringLimits, limitFieldName, ScreenSize, ShopUnits } from './limit-fields.tsx';
+import { checkSettings, type SettingsTexts, settingsTexts } from './settings-form.ts';
+import { useTextForm } from './use-text-form.ts';
+
+/** Limits of the alarms, the shop's units, the wall screen: one form, checked as a whole. */
+export function Limits({ state }: { readonly state: FeedState }) {
+  const { api } = useShell();
+  const press = useAction();
+  const [said, setSaid] = useState('');
+  const form = useTextForm<SettingsTexts, ShopSettings>(settingsTexts(state.shop.settings), checkSettings);
+  const send = (settings: ShopSettings) => {
+    setSaid('');
+    press.run(async () => {
+      await api.setup.changeSettings(settings);
+      setSaid(setupWords.saved);
+    });
+  };
+  return (
+    <div class="form-narrow">
+      <FormFrame
+        onSubmit={(event) => form.submit(event, send)}
+        press={press}
+        listed={form.listed}
+        nameOf={limitFieldName}
+        send={setupWords.save}
+        said={said}
+      >
+        <AirLimits form={form} />
+        <FiringLimits form={form} />
+        <ShopUnits form={form} />
+        <ScreenSize form={form} />
+      </FormFrame>
+    </div>
+  );
+}
