@@ -3,6 +3,7 @@ import type { PlanPoint } from '../../hub/contract/firing.ts';
 import type { DisplayUnit } from '../../hub/contract/schedule.ts';
 import { scheme } from '../theme/scheme.ts';
 import { chartWords } from '../words/charts.ts';
+import { ChartKey } from './chart-key.tsx';
 import { toColumns } from './columns.ts';
 import { ChartPainter, type Picture } from './painter.ts';
 import { chartSummary } from './summary.ts';
@@ -80,6 +81,7 @@ export function FiringChart(props: FiringChartProps) {
         onDblClick={() => setZoom(null)}
       />
       <figcaption>
+        <ChartKey series={series} />
         <p class="chart-readout">{exploring.readout}</p>
         <div class="chart-tools" role="toolbar" aria-label={chartWords.tools}>
           {exploring.tools}

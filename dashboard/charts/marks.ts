@@ -61,7 +61,8 @@ function place(
   room: MarkRoom,
 ): Pick<PlacedMark, 'row' | 'words'> {
   for (const [words, span] of choices) {
-    if (words !== null && (span.from < room.left || span.to > room.right)) continue;
+    if (words === 'left' && span.from < room.left) continue;
+    if (words === 'right' && span.to > room.right) continue;
     const row = taken.findIndex((spans) => spans.every((s) => span.to < s.from || span.from > s.to));
     if (row < 0) continue;
     taken[row]?.push(span);

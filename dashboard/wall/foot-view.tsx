@@ -121,8 +121,7 @@ function AirScale({ ppm, settings }: { readonly ppm: number; readonly settings: 
 
 function Supply({ cell, settings, now }: Shown & { readonly cell: SupplyCell }) {
   const { channel, freshness, furnaceName } = cell;
-  const what = channel.quantity === 'mass' ? footWords.mass : footWords.pressure;
-  const place = channel.label || furnaceName;
+  const name = channel.label || (channel.quantity === 'mass' ? footWords.mass : footWords.pressure);
   const shown = 'reading' in freshness ? amount(freshness.reading.value, channel.quantity, settings) : null;
   const words = shown && `${shown.number} ${shown.unit}`;
   return (
@@ -130,7 +129,7 @@ function Supply({ cell, settings, now }: Shown & { readonly cell: SupplyCell }) 
       {freshness.kind !== 'fresh' && <Shape of="blind" />}
       <div>
         <p class="foot-label">
-          {place ? footWords.of(what, place) : what} <LastKnown />
+          {furnaceName ? footWords.of(name, furnaceName) : name} <LastKnown />
         </p>
         {freshness.kind === 'fresh' && <p class="foot-value value">{words}</p>}
         {freshness.kind === 'old' && (

@@ -7,6 +7,7 @@ export const chartWords = {
   now: 'now',
   noReading: 'no reading',
   planned: 'planned',
+  tolerance: 'tolerance',
   closer: 'Closer',
   wider: 'Wider',
   earlier: 'Earlier',

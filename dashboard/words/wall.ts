@@ -26,7 +26,7 @@ export const wallWords = {
   toTarget: (target: string) => `to ${target}`,
   glow: (name: string) => `steel at this heat: ${name}`,
   segment: (kind: Segment['kind'], index: number, count: number) =>
-    `${SEGMENT_WORDS[kind]} (${index + 1} of ${count})`,
+    `${SEGMENT_WORDS[kind]} ${index + 1} of ${count}`,
   soakClock: (done: string, whole: string) => `soak clock ${done} of ${whole}`,
   endsAt: (time: string) => `ends ${time}`,
   chartName: (furnace: string) => `Firing in ${furnace}`,

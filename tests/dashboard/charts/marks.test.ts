@@ -52,7 +52,8 @@ describe('marks over a chart', () => {
   });
 
   it('leaves out what is outside the window', () => {
-    expect(placeMarks([mark(-5), mark(1005), mark(5)], room()).map(({ x }) => x)).toEqual([5]);
+    const placed = placeMarks([mark(-5), mark(1005), mark(0)], room());
+    expect(placed.map(({ x, words }) => [x, words])).toEqual([[0, 'right']]);
   });
 
   it('are found near the cursor, nearest first', () => {
