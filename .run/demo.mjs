@@ -7,7 +7,6 @@ import { createServer } from 'node:net';
 import { join } from 'node:path';
 import { createInterface } from 'node:readline';
 import { prepare, ROOT } from './prepare.mjs';
-import { Smith } from './smith.mjs';
 
 const DATA = join(ROOT, 'demo-data');
 const SEED = Number(process.env.SOAKWATCH_DEMO_SEED ?? 7);
@@ -65,6 +64,8 @@ async function healthy(base) {
 }
 
 await prepare();
+// Reads the built simulator's plans, so it is loaded only once there is a build.
+const { Smith } = await import('./smith.mjs');
 // An invented shop is made anew each time; a real shop's data lies elsewhere and is never touched from here.
 rmSync(DATA, { recursive: true, force: true });
 const httpPort = await freePort(Number(process.env.SOAKWATCH_HTTP_PORT ?? 7625));
