@@ -6,7 +6,7 @@ import type { AlarmKind, AlarmPriority } from '../contract/alarm.ts';
  */
 export interface AlarmDefinition {
   readonly priority: AlarmPriority;
-  /** Sorts the list: blindness first, then air, then the rest. Smaller is louder. */
+  /** Sorts the list: blindness first, then air, then a probe at fault, then the rest. Smaller is louder. */
   readonly rank: number;
   readonly onDelayMs: number;
   readonly offDelayMs: number;
@@ -38,9 +38,20 @@ export const ALARM_DEFINITIONS: Readonly<Record<AlarmKind, AlarmDefinition>> = {
     deadbandMostOfTolerance: null,
     source: 'common practice: two samples or 5 s; deadband 10 % of the limit',
   },
-  overshoot: {
+  // A reading that is not the furnace's makes what follows from it worthless: it comes before the heat.
+  'probe-fault': {
     priority: 'warning',
     rank: 5,
+    onDelayMs: 0,
+    offDelayMs: 60_000,
+    deadbandShare: 0,
+    deadbandMostOfTolerance: null,
+    source:
+      'common practice; the on-delay is in the recognition itself, the off-delay lets a jump of one reading be seen',
+  },
+  overshoot: {
+    priority: 'warning',
+    rank: 6,
     onDelayMs: 5000,
     offDelayMs: 5000,
     deadbandShare: 0.01,
@@ -49,7 +60,7 @@ export const ALARM_DEFINITIONS: Readonly<Record<AlarmKind, AlarmDefinition>> = {
   },
   'overshoot-ahead': {
     priority: 'warning',
-    rank: 6,
+    rank: 7,
     onDelayMs: 10_000,
     offDelayMs: 15_000,
     deadbandShare: 0,
@@ -58,7 +69,7 @@ export const ALARM_DEFINITIONS: Readonly<Record<AlarmKind, AlarmDefinition>> = {
   },
   'soak-stalled': {
     priority: 'warning',
-    rank: 7,
+    rank: 8,
     onDelayMs: 0,
     offDelayMs: 10_000,
     deadbandShare: 0,
@@ -67,7 +78,7 @@ export const ALARM_DEFINITIONS: Readonly<Record<AlarmKind, AlarmDefinition>> = {
   },
   'ramp-stalled': {
     priority: 'warning',
-    rank: 8,
+    rank: 9,
     onDelayMs: 0,
     offDelayMs: 0,
     deadbandShare: 0,

@@ -2,10 +2,12 @@ import type { Channel } from '../contract/shop.ts';
 import type { Quantity } from '../contract/units.ts';
 import type { Context } from './context.ts';
 
-export type ChannelRow = Omit<Channel, 'adopted' | 'archived' | 'baseUnit' | 'latest'> & {
+export type ChannelRow = Omit<Channel, 'adopted' | 'archived' | 'baseUnit' | 'latest' | 'probe'> & {
   series: number;
   adopted: number;
   archived: number;
+  /** A JSON document. */
+  probe: string | null;
 };
 
 export interface LocatedRow {
@@ -18,7 +20,7 @@ export interface LocatedRow {
 const SELECT = `
   SELECT series, id, node, name, label, quantity, unit, role, furnace_id AS furnaceId,
     possible_low AS possibleLow, possible_high AS possibleHigh, stale_after_seconds AS staleAfterSeconds,
-    adopted, archived, created_at AS createdAt
+    probe, adopted, archived, created_at AS createdAt
   FROM channels`;
 
 /** Above every number in use and every number that readings were kept under: none is ever given twice. */
@@ -27,15 +29,16 @@ const NEXT_SERIES = `1 + max(coalesce((SELECT max(series) FROM channels), 0),
 
 const INSERT = `
   INSERT INTO channels (series, id, node, name, label, quantity, unit, role, furnace_id, possible_low,
-    possible_high, stale_after_seconds, adopted, archived, created_at)
+    possible_high, stale_after_seconds, probe, adopted, archived, created_at)
   VALUES (${NEXT_SERIES}, @id, @node, @name, @label, @quantity, @unit, @role, @furnaceId, @possibleLow,
-    @possibleHigh, @staleAfterSeconds, @adopted, @archived, @createdAt)
+    @possibleHigh, @staleAfterSeconds, @probe, @adopted, @archived, @createdAt)
   RETURNING series`;
 
 const UPDATE = `
   UPDATE channels SET node = @node, name = @name, label = @label, quantity = @quantity, unit = @unit,
     role = @role, furnace_id = @furnaceId, possible_low = @possibleLow, possible_high = @possibleHigh,
-    stale_after_seconds = @staleAfterSeconds, adopted = @adopted, archived = @archived WHERE id = @id`;
+    stale_after_seconds = @staleAfterSeconds, probe = @probe, adopted = @adopted, archived = @archived
+  WHERE id = @id`;
 
 /** Every question that is put to the channels table, prepared once. */
 export function channelStatements({ db }: Context) {

@@ -1,8 +1,9 @@
+import type { Probe } from '../contract/probe.ts';
 import { QUANTITY_FACTS } from '../contract/quantity.ts';
 import type { Channel } from '../contract/shop.ts';
 import { BASE_UNIT, type Quantity } from '../contract/units.ts';
 import { type ChannelRow, channelStatements } from './channel-statements.ts';
-import { type Context, mustChange } from './context.ts';
+import { type Context, fromJson, mustChange } from './context.ts';
 import { ArchiveError } from './errors.ts';
 import type { NodePart } from './nodes.ts';
 import type { ReadingPart } from './readings.ts';
@@ -33,6 +34,7 @@ export function channelPart(context: Context, nodes: NodePart, readings: Reading
     const { series, ...rest } = row;
     return {
       ...rest,
+      probe: row.probe === null ? null : fromJson<Probe>(row.probe),
       adopted: row.adopted === 1,
       archived: row.archived === 1,
       baseUnit: BASE_UNIT[row.quantity],
@@ -48,7 +50,8 @@ export function channelPart(context: Context, nodes: NodePart, readings: Reading
   function add(draft: NewChannel, adopted: boolean, at: number): LocatedChannel {
     const id = ids();
     const flags = { adopted: Number(adopted), archived: 0 };
-    const series = statements.insert.get({ ...draft, ...flags, id, createdAt: at });
+    const probe = probeText(draft.probe);
+    const series = statements.insert.get({ ...draft, ...flags, probe, id, createdAt: at });
     if (series === undefined) throw new ArchiveError('fault', 'a channel was inserted without a number');
     return { series, id, quantity: draft.quantity, adopted };
   }
@@ -71,7 +74,8 @@ export function channelPart(context: Context, nodes: NodePart, readings: Reading
     const kept = channel(changed.id);
     if (kept && kept.quantity !== changed.quantity) changeQuantity(kept);
     const flags = { adopted: Number(changed.adopted), archived: Number(changed.archived) };
-    mustChange(statements.update.run({ ...changed, ...flags }).changes, 'channel', changed.id);
+    const probe = probeText(changed.probe);
+    mustChange(statements.update.run({ ...changed, ...flags, probe }).changes, 'channel', changed.id);
     return channel(changed.id) ?? changed;
   }
 
@@ -100,6 +104,10 @@ export function channelPart(context: Context, nodes: NodePart, readings: Reading
     offer: (node, name, quantity, at) => add(newcomer(node, name, quantity), false, at),
     countOffered: (node) => statements.offered.get(node) ?? 0,
   };
+}
+
+function probeText(probe: Probe | null | undefined): string | null {
+  return probe ? JSON.stringify(probe) : null;
 }
 
 function newcomer(node: string, name: string, quantity: Quantity): NewChannel {

@@ -1,5 +1,6 @@
+import { ChannelName } from '../contract/channel-name.ts';
 import type { ChannelReading } from '../contract/reading.ts';
-import { ChannelName, NodeName, type ShopNode } from '../contract/shop.ts';
+import { NodeName, type ShopNode } from '../contract/shop.ts';
 import type { ChannelPart, LocatedChannel } from './channels.ts';
 import type { NodePart } from './nodes.ts';
 import { type ReadingPart, withoutMinusZero } from './readings.ts';

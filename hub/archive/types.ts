@@ -1,5 +1,6 @@
 import type { Alarm } from '../contract/alarm.ts';
 import type { Firing, FiringJudgement, FiringSummary, Note } from '../contract/firing.ts';
+import type { Probe } from '../contract/probe.ts';
 import type {
   ChannelReading,
   Gap,
@@ -128,7 +129,9 @@ export interface Archive {
   channels(): readonly Channel[];
   channel(id: string): Channel | null;
   createChannel(
-    draft: Omit<Channel, 'id' | 'adopted' | 'archived' | 'createdAt' | 'latest' | 'baseUnit'>,
+    draft: Omit<Channel, 'id' | 'adopted' | 'archived' | 'createdAt' | 'latest' | 'baseUnit' | 'probe'> & {
+      readonly probe?: Probe | null;
+    },
     at: number,
   ): Channel;
   saveChannel(channel: Channel): Channel;

@@ -12,6 +12,7 @@ export const ALARM_KINDS = [
   'not-watching-air',
   'unsafe-air-second',
   'unsafe-air-first',
+  'probe-fault',
   'overshoot',
   'overshoot-ahead',
   'soak-stalled',

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { Alarm, AlarmKind, Params } from './alarm.ts';
+import { ChannelUncertainty } from './probe.ts';
 import { EpochMs, Gap, ReadingSeries } from './reading.ts';
 import { Schedule } from './schedule.ts';
 import { Id } from './shop.ts';
@@ -231,6 +232,10 @@ export const FiringRecord = z
       }),
     ),
     series: z.array(ReadingSeries),
+    uncertainty: z
+      .array(ChannelUncertainty)
+      .default([])
+      .describe('Of each watched channel; records of earlier versions have none'),
     caution: z.string(),
   })
   .meta({ id: 'FiringRecord' });

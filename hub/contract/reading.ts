@@ -6,7 +6,7 @@ export type Quality = z.infer<typeof Quality>;
 
 /** Why a reading is not good. */
 export const QualityReason = z
-  .enum(['future', 'out-of-range', 'sensor-fault'])
+  .enum(['future', 'out-of-range', 'sensor-fault', 'no-cold-junction'])
   .meta({ id: 'QualityReason', description: 'Why a reading is uncertain or bad' });
 export type QualityReason = z.infer<typeof QualityReason>;
 

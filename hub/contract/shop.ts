@@ -1,5 +1,7 @@
 import { z } from 'zod';
+import { ChannelName } from './channel-name.ts';
 import { patchShape } from './patch.ts';
+import { Probe } from './probe.ts';
 import { EpochMs, Reading } from './reading.ts';
 import { DisplayUnit } from './schedule.ts';
 import { QUANTITIES, type Quantity } from './units.ts';
@@ -15,14 +17,6 @@ export const NodeName = z
   .regex(
     /^[A-Za-z0-9][A-Za-z0-9_.:-]{0,63}$/,
     'letters, digits and _ . : - only, starting with a letter or digit, at most 64',
-  );
-
-/** A channel's name inside its node: a resolved SenML name (RFC 8428 section 4.5.1). */
-export const ChannelName = z
-  .string()
-  .regex(
-    /^[A-Za-z0-9][A-Za-z0-9\-:./_]{0,127}$/,
-    'a SenML name: letters, digits and - : . / _ only, at most 128',
   );
 
 export const FURNACE_KINDS = ['gas-forge', 'electric-oven', 'salt-bath'] as const;
@@ -121,6 +115,9 @@ export const ChannelDraft = z
       .default(null)
       .describe('Highest value this sensor can mean, base unit'),
     staleAfterSeconds: z.number().gt(0).max(86_400).nullable().default(null),
+    probe: Probe.nullable()
+      .default(null)
+      .describe('The thermocouple of a temperature channel; null: not known'),
   })
   .meta({ id: 'ChannelDraft' });
 export type ChannelDraft = z.infer<typeof ChannelDraft>;
@@ -241,6 +238,7 @@ export const ChannelPatch = z
     possibleLow: z.number().nullable().optional(),
     possibleHigh: z.number().nullable().optional(),
     staleAfterSeconds: z.number().gt(0).max(86_400).optional(),
+    probe: Probe.nullable().optional(),
     adopted: z.boolean().optional(),
   })
   .meta({ id: 'ChannelPatch' });

@@ -6,6 +6,7 @@ import { findUnit, fromBase } from '../contract/units.ts';
 import { words } from '../contract/words/words.ts';
 import { worded } from '../watch/alarm-words.ts';
 import { csvRow } from './csv.ts';
+import { recordUncertainty } from './record-uncertainty.ts';
 
 /** Every reading of a firing goes out; this only bounds a firing that somebody forgot to finish. */
 const MOST_READINGS = 2_000_000;
@@ -35,6 +36,7 @@ export function firingRecord(archive: Archive, firing: FiringDetail, now: number
       unit: baseUnit,
     })),
     series: channels.map((channel) => archive.readings.series(channel, firing.startedAt, to, MOST_READINGS)),
+    uncertainty: recordUncertainty(firing, channels, shop.settings.displayUnit),
     caution: words('en').caution,
   };
 }

@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { ALARM_KINDS, type Params } from '../../hub/contract/alarm.ts';
 import { type FiringEvent, FiringEvent as FiringEventSchema, NEXT_MOVES } from '../../hub/contract/firing.ts';
+import { PROBE_FAULTS, TOLERANCE_CLASSES } from '../../hub/contract/probe.ts';
 import { COOLING_MEDIA, type DisplayUnit } from '../../hub/contract/schedule.ts';
 import { FURNACE_KINDS } from '../../hub/contract/shop.ts';
-import { REASON_CODES } from '../../hub/contract/words/types.ts';
+import { REASON_CODES, UNCERTAINTY_CODES } from '../../hub/contract/words/types.ts';
 import { words } from '../../hub/contract/words/words.ts';
 
 const english = words('en');
@@ -38,11 +39,20 @@ const FULL: Params = {
   node: 'node-1',
   furnaceName: 'Big forge',
   medium: 'ash',
+  faultSeconds: 640,
+  othersMovedCelsius: 212.5,
+  fromCelsius: 640.25,
+  toCelsius: 990.5,
+  type: 'K',
+  expandedCelsius: 7.45,
+  atCelsius: 860,
 };
 
 const variants: Params[] = [{}, ...FURNACE_KINDS.map((furnaceKind) => ({ ...FULL, furnaceKind }))];
 for (const direction of ['up', 'down'])
   variants.push({ ...FULL, direction }, { ...FULL, direction, secondsLeft: 59 });
+for (const fault of PROBE_FAULTS) variants.push({ fault }, { ...FULL, fault });
+for (const tolerance of TOLERANCE_CLASSES) variants.push({ ...FULL, tolerance });
 variants.push({ ...FULL, stalled: 1 }, { ...FULL, finished: 1, channels: 2, secondsLeft: 1_200_000 });
 
 const schedule = {
@@ -69,6 +79,9 @@ const reasons = UNITS.flatMap((unit) =>
 const alarms = UNITS.flatMap((unit) =>
   ALARM_KINDS.flatMap((kind) => variants.map((params) => english.alarm(kind, params, unit))),
 );
+const uncertainties = UNITS.flatMap((unit) =>
+  UNCERTAINTY_CODES.flatMap((code) => variants.map((params) => english.uncertainty(code, params, unit))),
+);
 const eventKinds = FiringEventSchema.shape.kind.options;
 const eventOf = (change: Partial<FiringEvent>) =>
   english.event({ at: 0, kind: 'blind', segment: null, finding: null, params: {}, ...change }, schedule);
@@ -84,6 +97,7 @@ const events = [
 const all = [
   ...moves,
   ...reasons,
+  ...uncertainties,
   ...events,
   ...alarms.flatMap(({ title, message, guidance }) => [title, message, ...guidance]),
 ];
@@ -110,6 +124,8 @@ describe('everything that a person reads', () => {
       ...NEXT_MOVES.map((code) => english.nextMove(code, FULL, unit)),
       ...REASON_CODES.map((code) => english.reason(code, FULL, unit)),
       ...ALARM_KINDS.map((kind) => english.alarm(kind, FULL, unit).message),
+      ...PROBE_FAULTS.map((fault) => english.alarm('probe-fault', { ...FULL, fault }, unit).message),
+      ...UNCERTAINTY_CODES.map((code) => english.uncertainty(code, FULL, unit)),
     ];
     expect(spoken('[degF]').join(' ')).not.toContain('°C');
     expect(spoken('Cel').join(' ')).not.toContain('°F');
@@ -161,6 +177,55 @@ describe('the alarms about air', () => {
       const text = english.alarm(kind, {}, 'Cel').guidance.join(' ');
       for (const authority of ['certified CO alarm', 'local code', 'licensed fitter'])
         expect(text).toContain(authority);
+    }
+  });
+});
+
+describe('a probe at fault', () => {
+  const say = (fault: string) => english.alarm('probe-fault', { ...FULL, fault }, 'Cel');
+
+  it('is told with what was measured, each fault in its own words', () => {
+    expect(say('stuck').title).toBe('Probe stuck: Over the forge');
+    expect(say('stuck').message).toBe(
+      'Big forge: reads 1301 °C without any change for 10 min while another probe moved by 213 °C',
+    );
+    expect(say('step').message).toBe(
+      'Big forge: from 640 °C to 991 °C between two readings, faster than any probe',
+    );
+    expect(new Set(PROBE_FAULTS.map((fault) => say(fault).message)).size).toBe(PROBE_FAULTS.length);
+    expect(new Set(PROBE_FAULTS.map((fault) => say(fault).guidance.join())).size).toBe(PROBE_FAULTS.length);
+  });
+
+  it('always says first not to steer by it', () => {
+    for (const fault of [...PROBE_FAULTS, 'unheard-of']) {
+      expect(say(fault).guidance[0]).toMatch(/^Do not steer by this probe/);
+    }
+  });
+
+  it('is named as the cause where there is no reading because of it', () => {
+    const message = (params: Params) => english.alarm('not-watching-channel', params, 'Cel').message;
+    expect(message({ ...FULL, fault: 'open' })).toBe(
+      'Big forge: last good reading 2 min ago (845 °C); the input reads open',
+    );
+    expect(message(FULL)).toBe('Big forge: last good reading 2 min ago (845 °C)');
+  });
+});
+
+describe('the ± of a channel', () => {
+  const say = (code: (typeof UNCERTAINTY_CODES)[number], params: Params = {}) =>
+    english.uncertainty(code, { ...FULL, tolerance: 'iec-2', ...params }, 'Cel');
+
+  it('says that a class is for new wire', () => {
+    expect(say('by-class')).toMatch(
+      /^± 7\.5 °C at 860 °C \(k = 2\), from IEC 60584-1 class 2 of type K\. That class is for new wire/,
+    );
+    expect(say('by-correction')).toContain('drifted since then is not in it');
+  });
+
+  it('says why there is none, and then tells no number', () => {
+    for (const code of ['no-probe', 'no-class', 'beyond-class'] as const) {
+      expect(say(code)).toContain('no ± to tell');
+      expect(say(code)).not.toContain('7.4');
     }
   });
 });

@@ -1,6 +1,7 @@
 import type { AlarmKind, Params } from '../alarm.ts';
 import type { DisplayUnit } from '../schedule.ts';
 import { guidanceFor } from './en-guidance.ts';
+import { probeCause, probeMessage, probeTitle } from './en-probe.ts';
 import { difference, duration, elapsed, numberOf, rate, temperature, textOf } from './format.ts';
 import type { AlarmWords } from './types.ts';
 
@@ -14,6 +15,7 @@ const TITLES: Readonly<Record<AlarmKind, (params: Params) => string>> = {
   'not-watching-air': () => 'Not watching the air',
   'unsafe-air-second': () => 'Carbon monoxide above the second limit',
   'unsafe-air-first': () => 'Carbon monoxide above the first limit',
+  'probe-fault': probeTitle,
   overshoot: () => 'Overshoot',
   'overshoot-ahead': () => 'Overshoot ahead',
   'soak-stalled': () => 'Soak stalled',
@@ -85,11 +87,12 @@ function rampMessage(params: Params, unit: DisplayUnit): string {
 type Message = (params: Params, unit: DisplayUnit) => string;
 
 const MESSAGES: Readonly<Record<AlarmKind, Message>> = {
-  'not-watching-channel': (params, unit) => blindMessage(lastCelsius(params, unit)),
+  'not-watching-channel': (params, unit) => `${blindMessage(lastCelsius(params, unit))}${probeCause(params)}`,
   'not-watching-node': (params, unit) => blindMessage(lastCelsius(params, unit)),
   'not-watching-air': airBlindMessage,
   'unsafe-air-second': airMessage,
   'unsafe-air-first': airMessage,
+  'probe-fault': probeMessage,
   overshoot: overshootMessage,
   'overshoot-ahead': aheadMessage,
   'soak-stalled': soakMessage,

@@ -1,4 +1,5 @@
 import type { AlarmKind, Params } from '../alarm.ts';
+import { probeGuidance } from './en-probe.ts';
 
 /**
  * What to check and do, in order. The air alarms keep to the common cautious core of what agencies advise:
@@ -88,6 +89,7 @@ const GUIDANCE: Readonly<Record<AlarmKind, (params: Params) => readonly string[]
   'not-watching-air': () => AIR_BLIND,
   'not-watching-channel': () => CHANNEL_BLIND,
   'not-watching-node': () => NODE_BLIND,
+  'probe-fault': probeGuidance,
   overshoot,
   'overshoot-ahead': overshootAhead,
   'soak-stalled': stalled,

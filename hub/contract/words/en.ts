@@ -3,6 +3,7 @@ import { caution } from './en-caution.ts';
 import { eventWords } from './en-events.ts';
 import { moveWords } from './en-moves.ts';
 import { reasonWords } from './en-reasons.ts';
+import { uncertaintyWords } from './en-uncertainty.ts';
 import type { Words } from './types.ts';
 
 /** English. */
@@ -11,5 +12,6 @@ export const ENGLISH: Words = {
   nextMove: moveWords,
   reason: reasonWords,
   event: eventWords,
+  uncertainty: uncertaintyWords,
   caution,
 };

@@ -21,6 +21,17 @@ export const REASON_CODES = [
 ] as const;
 export type ReasonCode = (typeof REASON_CODES)[number];
 
+/** What can be said of a channel's ±. */
+export const UNCERTAINTY_CODES = [
+  'by-class',
+  'by-correction',
+  'no-probe',
+  'no-class',
+  'beyond-class',
+  'beyond-type',
+] as const;
+export type UncertaintyCode = (typeof UNCERTAINTY_CODES)[number];
+
 export interface AlarmWords {
   /** What is wrong, in a few words. */
   readonly title: string;
@@ -36,6 +47,8 @@ export interface Words {
   /** At most 34 characters: it is read from five metres. */
   nextMove(code: NextMoveCode, params: Params, unit: DisplayUnit): string;
   reason(code: ReasonCode, params: Params, unit: DisplayUnit): string;
+  /** How far a channel can be trusted, and what is not in that. */
+  uncertainty(code: UncertaintyCode, params: Params, unit: DisplayUnit): string;
   /** The safety note on every record. */
   readonly caution: string;
   event(event: Omit<FiringEvent, 'text'>, schedule: Pick<Schedule, 'segments' | 'displayUnit'>): string;

@@ -8,6 +8,7 @@ import { WatchError } from '../../watch/errors.ts';
 import type { WebParts } from '../parts.ts';
 import { declareRoute, IdParam, json, jsonBody, QueryInstant } from '../route.ts';
 import { defined, need } from './need.ts';
+import { checkProbe } from './probe-check.ts';
 
 const HOUR_MS = 3_600_000;
 /** More points than this no screen can show; a chart asks for about two a pixel. */
@@ -80,6 +81,7 @@ export function channelRoutes(app: OpenAPIHono, parts: WebParts): void {
   app.openapi(create, (c) => {
     const draft = c.req.valid('json');
     checkUnit(draft.unit, draft.quantity);
+    checkProbe(archive, draft, draft.probe);
     if (draft.furnaceId !== null) need(archive.furnace(draft.furnaceId), 'furnace', draft.furnaceId);
     return c.json(changed(createOrAdopt(parts, draft)), 201);
   });
@@ -89,6 +91,7 @@ export function channelRoutes(app: OpenAPIHono, parts: WebParts): void {
     const patch = c.req.valid('json');
     if (patch.furnaceId) need(archive.furnace(patch.furnaceId), 'furnace', patch.furnaceId);
     checkUnit(patch.unit ?? null, before.quantity);
+    checkProbe(archive, before, patch.probe ?? null);
     const channel = { ...before, ...defined(patch) };
     const role =
       channel.role === 'other' && patch.role === undefined
