@@ -9,7 +9,7 @@ import { fromSecondaryUnit } from './senml-units.ts';
 /** What intake has to know of a channel to read its payloads. */
 export type KnownChannel = Pick<
   Channel,
-  'node' | 'name' | 'quantity' | 'unit' | 'possibleLow' | 'possibleHigh'
+  'node' | 'name' | 'quantity' | 'unit' | 'possibleLow' | 'possibleHigh' | 'probe'
 >;
 
 /** One value as it was sent, with its instant settled. */
@@ -50,11 +50,10 @@ export function toReading(
 ): Outcome<IncomingReading> {
   const inBase = toBaseUnit(measurement, channel);
   if (!inBase.ok) return inBase;
-  const { quantity, value } = compensateColdJunction(inBase.value);
+  const { quantity, value } = inBase.value;
   const { name, at } = measurement;
-  const { low, high } = QUANTITY_FACTS[quantity].possible;
-  const possible = value >= (channel?.possibleLow ?? low) && value <= (channel?.possibleHigh ?? high);
-  return understood({ name, quantity, at, value, ...qualityOf(possible, isFromFuture(at, receivedAt)) });
+  const quality = qualityOf(channel, { quantity, at, value }, receivedAt);
+  return understood({ name, quantity, at, value, ...quality });
 }
 
 function toBaseUnit(measurement: Measurement, channel: KnownChannel | undefined): Outcome<InBase> {
@@ -90,17 +89,15 @@ function readUnit(name: string, value: number): { unit: Unit; value: number } | 
   return primaryUnit && { unit: primaryUnit, value: primary.value };
 }
 
-/**
- * The place where a thermocouple's emf becomes a temperature, once a channel can name its cold-junction channel:
- * the junction's emf is added, then the sum is inverted (hub/physics). Until then emf stays emf.
- */
-function compensateColdJunction(reading: InBase): InBase {
-  return reading;
-}
-
-/** An impossible value is bad whenever it was taken: it is never judged. */
-function qualityOf(possible: boolean, future: boolean): { quality: Quality; reason?: QualityReason } {
+/** How far a value can be trusted. An impossible one is bad whenever it was taken: it is never judged. */
+export function qualityOf(
+  channel: Pick<KnownChannel, 'possibleLow' | 'possibleHigh'> | undefined,
+  { quantity, at, value }: Pick<IncomingReading, 'quantity' | 'at' | 'value'>,
+  receivedAt: number,
+): { quality: Quality; reason?: QualityReason } {
+  const { low, high } = QUANTITY_FACTS[quantity].possible;
+  const possible = value >= (channel?.possibleLow ?? low) && value <= (channel?.possibleHigh ?? high);
   if (!possible) return { quality: 'bad', reason: 'out-of-range' };
-  if (future) return { quality: 'uncertain', reason: 'future' };
+  if (isFromFuture(at, receivedAt)) return { quality: 'uncertain', reason: 'future' };
   return { quality: 'good' };
 }

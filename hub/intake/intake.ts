@@ -1,3 +1,4 @@
+import { ArchiveError } from '../archive/errors.ts';
 import type { Archive, IntakeWrite } from '../archive/types.ts';
 import type { InboundMessage } from '../broker/types.ts';
 import type { Clock } from '../time/clock.ts';
@@ -7,13 +8,15 @@ import type { Committer } from './committer.ts';
 import { type Draft, refusedDraft, toWrite } from './draft.ts';
 import { readReadings, readStatus } from './native.ts';
 import { refused } from './outcome.ts';
+import { createJunctions } from './probe-junctions.ts';
+import { withProbes } from './probes.ts';
 import { filterMatches, NATIVE_FILTERS, topicKind } from './topics.ts';
 
 /** A larger payload is refused without being looked into: it would hold the hub's one thread too long. */
 export const MOST_PAYLOAD_BYTES = 256 * 1024;
 
 export interface IntakeOptions {
-  readonly archive: Pick<Archive, 'channels' | 'bindings'>;
+  readonly archive: Pick<Archive, 'channels' | 'bindings' | 'readings'>;
   readonly committer: Committer;
   readonly clock: Clock;
   /** Told of a mistake of our own while reading a payload; the payload is refused as `internal-fault`. */
@@ -23,7 +26,7 @@ export interface IntakeOptions {
 export interface Intake {
   /**
    * Takes a message in: resolved means that all it says, or why it was refused, is committed. It rejects only
-   * when the commit failed; whatever cannot be understood becomes a counted refusal.
+   * when the archive failed; whatever cannot be understood becomes a counted refusal.
    */
   accept(message: InboundMessage): Promise<void>;
   /** Channels or bindings were changed by a person: reads them again. */
@@ -36,12 +39,17 @@ export interface Intake {
 
 export function createIntake({ archive, committer, clock, onFault = () => {} }: IntakeOptions): Intake {
   const catalogue = createCatalogue(archive);
+  const junctions = createJunctions(archive, catalogue);
   committer.onCommit(({ channels }) => catalogue.learn(channels));
 
   function understand(message: InboundMessage): readonly IntakeWrite[] {
     try {
-      return readMessage(message, catalogue).map((draft) => toWrite(message, draft));
+      return readMessage(message, catalogue)
+        .map((draft) => withProbes(draft, message.receivedAt, { catalogue, junctions }))
+        .map((draft) => toWrite(message, draft));
     } catch (fault) {
+      // Not a mistake in reading: unacknowledged, the payload comes again.
+      if (fault instanceof ArchiveError) throw fault;
       onFault(fault);
       const refusal = refused(
         'internal-fault',

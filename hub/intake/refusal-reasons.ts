@@ -31,6 +31,9 @@ export const REFUSAL_REASONS = [
   'bad-status',
   'retained-without-time',
   'future-timestamp',
+  'no-cold-junction',
+  'outside-table',
+  'computed-here',
   'internal-fault',
 ] as const;
 export type RefusalReason = (typeof REFUSAL_REASONS)[number];

@@ -8,7 +8,7 @@ function measured(value: number, unit: string | null, extra: Partial<Measurement
 }
 
 function channel(extra: Partial<KnownChannel>): KnownChannel {
-  const plain = { node: 'n', name: 'x', unit: null, possibleLow: null, possibleHigh: null };
+  const plain = { node: 'n', name: 'x', unit: null, possibleLow: null, possibleHigh: null, probe: null };
   return { ...plain, quantity: 'temperature', ...extra };
 }
 
@@ -68,7 +68,7 @@ describe('units on the way in', () => {
     expect(convert(measured(1, 'Pa', { quantity: 'temperature' }))).toBe('wrong-unit');
   });
 
-  test('emf is kept as emf until a cold junction can be named', () => {
+  test('emf is kept as emf under its own channel, and is no temperature', () => {
     expect(convert(measured(33.275, 'mV'))).toMatchObject({ quantity: 'emf' });
     expect(convert(measured(33.275, 'mV'), channel({}))).toBe('wrong-unit');
   });
