@@ -6,7 +6,8 @@ import type { BlindnessInput, BlindnessState } from '../blindness/types.ts';
 import type { Finding } from '../contract/alarm.ts';
 import type { ChannelReading } from '../contract/reading.ts';
 import type { Channel } from '../contract/shop.ts';
-import { TICK_MS } from './firing-track.ts';
+import { ProbeWatch } from './probe-watch.ts';
+import { adoptedChannels, merge, readingsOf } from './shop-inputs.ts';
 import { Timeline } from './timeline.ts';
 
 /** How far back the shop's judges look when they start: their delays are seconds, so this is ample. */
@@ -15,7 +16,7 @@ const LOOK_BACK_MS = 600_000;
 /** What happened beside the readings: a node's status, a firing's start or end. */
 type ShopEvent = Exclude<BlindnessInput, { kind: 'reading' } | { kind: 'tick' }>;
 
-/** Carries the judges that watch the whole shop: the air, and what nobody can see. */
+/** Carries the judges that watch the whole shop: the air, what nobody can see, and probes at fault. */
 export class ShopWatch {
   readonly #archive: Archive;
   #events: ShopEvent[] = [];
@@ -24,28 +25,33 @@ export class ShopWatch {
   #airState: () => readonly Finding[];
   #blindnessState: () => readonly Finding[];
   #watched: ReadonlySet<string> = new Set();
+  #probes: ProbeWatch;
 
   constructor(archive: Archive, now: number) {
     this.#archive = archive;
     [this.#air, this.#airState] = this.#makeAir(now);
     [this.#blindness, this.#blindnessState] = this.#makeBlindness(now);
+    this.#probes = new ProbeWatch(this.#archive, now);
   }
 
   /** Limits, furnaces or channels changed: start afresh from what the archive knows. */
   restart(now: number): void {
     [this.#air, this.#airState] = this.#makeAir(now);
     [this.#blindness, this.#blindnessState] = this.#makeBlindness(now);
+    this.#probes = new ProbeWatch(this.#archive, now);
   }
 
   event(event: ShopEvent): void {
     this.#events.push(event);
     this.#blindness.rewindBefore(event.at);
+    this.#probes.event(event);
     const oldest = event.at - LOOK_BACK_MS;
     if (this.#events.length > 500) this.#events = this.#events.filter((kept) => kept.at >= oldest);
   }
 
   /** A reading that came after its instant had been judged; older than the look-back changes nothing now. */
   learned(reading: ChannelReading): void {
+    this.#probes.learned(reading);
     if (!this.#watched.has(reading.channel)) return;
     if (reading.at < this.#blindness.at - LOOK_BACK_MS) return;
     this.#air.rewindBefore(reading.at);
@@ -53,14 +59,18 @@ export class ShopWatch {
   }
 
   findings(now: number): readonly Finding[] {
-    this.#air.advance(now);
-    this.#blindness.advance(now);
-    return [...this.#blindnessState(), ...this.#airState()];
+    for (const timeline of [this.#air, this.#blindness]) {
+      timeline.forgetBefore(now - LOOK_BACK_MS);
+      timeline.advance(now);
+    }
+    const blind = this.#probes.withCauses(this.#blindnessState(), now);
+    return [...blind, ...this.#airState(), ...this.#probes.findings(now)];
   }
 
   #makeAir(now: number): [Timeline<AirState, AirInput>, () => readonly Finding[]] {
     const { settings } = this.#archive.shop();
-    const channels = this.#adopted(
+    const channels = adoptedChannels(
+      this.#archive,
       (channel) => channel.role === 'room-air' && channel.quantity === 'carbon-monoxide',
     );
     const config = {
@@ -76,7 +86,7 @@ export class ShopWatch {
       {
         start: () => startAir(config),
         step: (state, input) => stepAir(config, state, input),
-        inputs: (after, upTo) => merge(this.#readings(channels, after, upTo), [], after, upTo),
+        inputs: (after, upTo) => merge(readingsOf(this.#archive, channels, after, upTo), [], after, upTo),
       },
       now - LOOK_BACK_MS,
     );
@@ -85,7 +95,7 @@ export class ShopWatch {
 
   #makeBlindness(now: number): [Timeline<BlindnessState, BlindnessInput>, () => readonly Finding[]] {
     const { settings } = this.#archive.shop();
-    const channels = this.#adopted(() => true);
+    const channels = adoptedChannels(this.#archive, () => true);
     this.#watched = new Set(channels.map((channel) => channel.id));
     const config = {
       channels: channels.map(({ id, label, name, node, role, quantity, furnaceId, staleAfterSeconds }) => ({
@@ -113,7 +123,7 @@ export class ShopWatch {
         step: (state, input) => stepBlindness(config, state, input),
         inputs: (after, upTo) =>
           merge(
-            this.#readings(channels, after, upTo),
+            readingsOf(this.#archive, channels, after, upTo),
             this.#events.filter((event) => event.at > after && event.at <= upTo),
             after,
             upTo,
@@ -141,17 +151,6 @@ export class ShopWatch {
     }
     return seeds;
   }
-
-  #adopted(wanted: (channel: Channel) => boolean): readonly Channel[] {
-    return this.#archive.channels().filter((c) => c.adopted && !c.archived && wanted(c));
-  }
-
-  #readings(channels: readonly Channel[], after: number, upTo: number): ChannelReading[] {
-    const found = channels.flatMap((channel) =>
-      this.#archive.readings.range(channel.id, after + 1, upTo).map((r) => ({ ...r, channel: channel.id })),
-    );
-    return found.sort((a, b) => a.at - b.at || (a.channel < b.channel ? -1 : 1));
-  }
 }
 
 function lastBefore<R extends { at: number }>(reading: R | null, at: number): R | null {
@@ -160,26 +159,4 @@ function lastBefore<R extends { at: number }>(reading: R | null, at: number): R 
 
 function inputAt(input: BlindnessInput): number {
   return input.kind === 'reading' ? input.reading.at : input.at;
-}
-
-type ShopInput = Extract<BlindnessInput, { kind: 'reading' } | { kind: 'tick' }>;
-
-/** Readings and events in time order with a tick on every whole second; a tick comes last at its instant. */
-function* merge<E extends { readonly at: number }>(
-  readings: readonly ChannelReading[],
-  events: readonly E[],
-  after: number,
-  upTo: number,
-): Generator<ShopInput | E> {
-  const happened = [
-    ...readings.map((reading) => ({ at: reading.at, input: { kind: 'reading', reading } as const })),
-    ...events.map((event) => ({ at: event.at, input: event })),
-  ].sort((a, b) => a.at - b.at);
-  let next = 0;
-  const firstTick = Math.floor(after / TICK_MS) * TICK_MS + TICK_MS;
-  for (let tick = firstTick; tick <= upTo; tick += TICK_MS) {
-    for (let item = happened[next]; item && item.at <= tick; item = happened[++next]) yield item.input;
-    yield { kind: 'tick', at: tick };
-  }
-  for (let item = happened[next]; item; item = happened[++next]) yield item.input;
 }

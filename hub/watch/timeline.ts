@@ -64,6 +64,15 @@ export class Timeline<State, Input> {
     return this.state;
   }
 
+  /**
+   * Lets go of what nobody will go back to any more: a later word about an instant before `at` is then taken up
+   * from the oldest checkpoint kept. Without this a judge that never ends would remember every minute of the year.
+   */
+  forgetBefore(at: number): void {
+    const keepFrom = this.#checkpoints.findLastIndex((point) => point.at <= at);
+    if (keepFrom > 0) this.#checkpoints = this.#checkpoints.slice(keepFrom);
+  }
+
   #last(): Checkpoint<State> {
     const last = this.#checkpoints[this.#checkpoints.length - 1];
     if (!last) throw new Error('a timeline always has its first checkpoint');

@@ -8,6 +8,7 @@ import { AlarmDesk } from './alarm-desk.ts';
 import type { ChangeBus } from './changes.ts';
 import { FiringDesk } from './firing-desk.ts';
 import { TICK_MS } from './firing-track.ts';
+import { oneTroubleEach } from './one-trouble.ts';
 import { ShopWatch } from './shop-watch.ts';
 
 /** A reading this much behind the clock is late for firings that are already over. */
@@ -87,7 +88,7 @@ export class Watch {
   tick(): void {
     const now = this.#parts.clock.now();
     this.#flushPast();
-    const findings = [...this.#shop.findings(now), ...this.firings.advance(now)];
+    const findings = oneTroubleEach([...this.#shop.findings(now), ...this.firings.advance(now)]);
     this.alarms.judge(now - this.#startedAt < SETTLING_MS ? this.#settled(findings) : findings, now);
   }
 

@@ -19,6 +19,7 @@ const FLOORS: Readonly<Record<string, number>> = {
   'hub/firing': 5,
   'hub/air': 5,
   'hub/blindness': 5,
+  'hub/probes': 5,
   'hub/watch': 6,
   'hub/web': 7,
   'hub/notify': 7,

@@ -58,6 +58,8 @@ describe('the simulated shop through the whole hub', () => {
       const behaviours = [{ name: 'thermocouple-break' as const, startSeconds: 30 * 60, mode }];
       const scenario = runScenario({ minutes: 60, behaviours });
       expect(kindsOf(scenario)).toEqual(['not-watching-channel']);
+      // At full scale the input itself says what is wrong; a payload that cannot be read says nothing.
+      expect(scenario.alarms[0]?.params.fault).toBe(mode === 'high' ? 'open' : undefined);
       expect(Math.max(...scenario.firing.judgement.segments.map((s) => s.peakCelsius ?? 0))).toBeLessThan(
         900,
       );
@@ -101,10 +103,19 @@ describe('the simulated shop through the whole hub', () => {
     expectLaw(scenario);
   });
 
-  it('a frozen sensor in the heat-up shows as a ramp that stalls', () => {
+  it('a frozen sensor in the heat-up shows as a ramp that stalls, while nothing else measures that furnace', () => {
     const behaviours = [{ name: 'frozen-sensor' as const, startSeconds: 15 * 60 }];
     const scenario = runScenario({ minutes: 45, behaviours });
     expect(kindsOf(scenario)).toEqual(['ramp-stalled']);
+    expectLaw(scenario);
+  });
+
+  // With a second probe that goes on rising, "the ramp stalls" would send the smith to the gas for nothing.
+  it('beside a second probe the same frozen sensor is a probe that is stuck, and no stall at all', () => {
+    const behaviours = [{ name: 'frozen-sensor' as const, startSeconds: 15 * 60 }];
+    const scenario = runScenario({ minutes: 45, behaviours, loads: true });
+    expect(kindsOf(scenario)).toEqual(['probe-fault']);
+    expect(scenario.alarms[0]?.params.fault).toBe('stuck');
     expectLaw(scenario);
   });
 

@@ -16,6 +16,10 @@ export interface ScenarioOptions {
   readonly minutes: number;
   readonly behaviours?: readonly BehaviourInput[];
   readonly publishEverySeconds?: number;
+  /** The probes on the pieces are taken in too, as a person does who adopts the whole node. */
+  readonly loads?: boolean;
+  /** What a fault makes of a payload on its way: see probe-tampering.ts. */
+  readonly tamper?: (topic: string, payload: string) => string;
 }
 
 /** A firing of the simulated shop as the hub saw it, beside the truth. */
@@ -43,7 +47,7 @@ type Furnaces = Readonly<Record<FurnaceName, Furnace>>;
 export function runScenario(options: ScenarioOptions): Scenario {
   const plan = options.plan ?? FORGE_ANNEAL;
   const shop = makeShop(MORNING);
-  const furnaces = furnish(shop);
+  const furnaces = furnish(shop, options.loads ?? false);
   const committer = createCommitter({
     archive: shop.archive,
     clock: shop.clock,
@@ -69,7 +73,7 @@ export function runScenario(options: ScenarioOptions): Scenario {
     // Committed before the promise is handed back: the group closes in the same turn.
     void intake.accept({
       topic,
-      payload: Buffer.from(payload),
+      payload: Buffer.from(options.tamper?.(topic, payload) ?? payload),
       qos,
       fromRetained: false,
       clientId: null,
@@ -142,7 +146,7 @@ function isOut(event: FurnaceEvent): boolean {
   );
 }
 
-function furnish(shop: TestShop): Furnaces {
+function furnish(shop: TestShop, loads: boolean): Furnaces {
   const forge = shop.archive.createFurnace(
     { name: 'Forge', kind: 'gas-forge', ratedCelsius: 1300, note: '' },
     MORNING,
@@ -177,6 +181,10 @@ function furnish(shop: TestShop): Furnaces {
   };
   add('forge-node', 'chamber', forge, {});
   add('oven-node', 'chamber', oven, {});
+  if (loads) {
+    add('forge-node', 'load', forge, { role: 'load' });
+    add('oven-node', 'load', oven, { role: 'load' });
+  }
   add('forge-node', 'supply-pressure', forge, { quantity: 'pressure', role: 'supply-pressure' });
   add('forge-node', 'cylinder-mass', forge, { quantity: 'mass', role: 'cylinder-mass' });
   add('air-node', 'co', null, { quantity: 'carbon-monoxide', role: 'room-air' });

@@ -62,4 +62,15 @@ describe('a judge carried along time', () => {
       }),
     );
   });
+
+  it('lets go of what is too old to go back to, and still takes up what is not', () => {
+    const notes: Note[] = [{ at: 10, text: 'a' }];
+    const timeline = new Timeline(remembering(notes), 0);
+    for (let to = 60_000; to <= 3_600_000; to += 60_000) timeline.advance(to);
+    timeline.forgetBefore(3_000_000);
+    notes.push({ at: 20, text: 'far too late' }, { at: 3_200_000, text: 'late' });
+    timeline.rewindBefore(20);
+    expect(timeline.at).toBe(3_000_000);
+    expect(timeline.advance(3_600_000)).toEqual(['10:a', '3200000:late']);
+  });
 });
