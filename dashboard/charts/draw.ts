@@ -78,7 +78,10 @@ function drawMarks(plot: uPlot, { ink, marks }: Overlay): void {
     xOf: (at) => plot.valToPos(at, 'x', true),
     widthOf: (words) => ctx.measureText(words).width,
   });
-  for (const place of placed) drawMark(ctx, ink, place, { size, top, height });
+  const box = { size, top, height };
+  // All lines first: a line must not run through the words of its neighbour.
+  for (const place of placed) drawMarkLine(ctx, ink, place, box);
+  for (const place of placed) drawMark(ctx, ink, place, box);
   ctx.restore();
 }
 
@@ -93,20 +96,23 @@ interface MarkBox {
   readonly height: number;
 }
 
-function drawMark(
-  ctx: CanvasRenderingContext2D,
-  ink: Ink,
-  { mark, x, row, words }: PlacedMark,
-  box: MarkBox,
-) {
-  const { size, top, height } = box;
-  const y = top + size * 0.8 + row * size * 1.35;
+function rowY({ row }: PlacedMark, { size, top }: MarkBox): number {
+  return top + size * 0.8 + row * size * 1.35;
+}
+
+function drawMarkLine(ctx: CanvasRenderingContext2D, ink: Ink, placed: PlacedMark, box: MarkBox): void {
   ctx.strokeStyle = ink.line;
   ctx.lineWidth = pixels(1);
   ctx.beginPath();
-  ctx.moveTo(x, y);
-  ctx.lineTo(x, top + height);
+  ctx.moveTo(placed.x, rowY(placed, box));
+  ctx.lineTo(placed.x, box.top + box.height);
   ctx.stroke();
+}
+
+function drawMark(ctx: CanvasRenderingContext2D, ink: Ink, placed: PlacedMark, box: MarkBox): void {
+  const { mark, x, words } = placed;
+  const { size } = box;
+  const y = rowY(placed, box);
   drawShape(ctx, ink, mark.shape, x, y, size * 0.42);
   if (words === null) return;
   ctx.textAlign = words === 'right' ? 'left' : 'right';

@@ -26,7 +26,10 @@ export function HeatRow({ lane }: { readonly lane: Lane }) {
           </>
         )}
         {heat.kind === 'measured' && feed.blind.value && feed.heardAt.value !== null && (
-          <span class="last-known heat-old"> {wallWords.lastKnown(timeOfDay(feed.heardAt.value))}</span>
+          <>
+            {' '}
+            <span class="last-known heat-old">{wallWords.lastKnown(timeOfDay(feed.heardAt.value))}</span>
+          </>
         )}
         {heat.kind === 'last-known' && (
           <>
