@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useId, useRef } from 'preact/hooks';
+import { ConnectionBand } from '../wall/connection-band.tsx';
 import { partWords } from '../words/parts.ts';
 import { Button } from './button.tsx';
 
@@ -30,6 +31,8 @@ export function Dialog(props: DialogProps) {
   };
   return (
     <dialog ref={element} class={`dialog dialog-${size}`} aria-labelledby={id} onCancel={cancel}>
+      {/* A modal lies over the page's own band: that nothing is current must be seen here too. */}
+      <ConnectionBand />
       <header class="dialog-head">
         <h2 id={id}>{props.title}</h2>
         <Button size={size} onPress={props.onClose}>

@@ -41,6 +41,19 @@ export function soundingOf(alarms: Iterable<Alarm>): Alarm['priority'] | null {
   return loud.length > 0 ? 'warning' : null;
 }
 
+/** Ids of the dangers that nobody has acknowledged. */
+export function unseenDanger(alarms: Iterable<Alarm>): ReadonlySet<string> {
+  const unseen = [...alarms].filter(
+    (alarm) => alarm.state === 'unacknowledged' && alarm.priority === 'danger',
+  );
+  return new Set(unseen.map((alarm) => alarm.id));
+}
+
+/** True when there is a danger that was not there when `known` was taken. */
+export function newDanger(alarms: Iterable<Alarm>, known: ReadonlySet<string>): boolean {
+  return [...unseenDanger(alarms)].some((id) => !known.has(id));
+}
+
 function attention(alarm: Alarm): number {
   switch (alarm.state) {
     case 'unacknowledged':

@@ -1,13 +1,13 @@
 import { useState } from 'preact/hooks';
 import type { Alarm } from '../../hub/contract/alarm.ts';
 import { Button } from '../parts/button.tsx';
-import { Dialog } from '../parts/dialog.tsx';
 import { ProblemNote } from '../parts/problem.tsx';
 import { Shape } from '../parts/shape.tsx';
 import { useAction } from '../parts/use-action.ts';
 import { useShell } from '../shell.ts';
 import { wallWords } from '../words/wall.ts';
 import { byUrgency, shapeOf, wantsPress } from './alarm-order.ts';
+import { WallDialog } from './wall-dialog.tsx';
 
 /** How many further alarms are named; the rest is counted. */
 const MOST_NAMED = 2;
@@ -68,14 +68,14 @@ function BannerActions({ alarm }: { readonly alarm: Alarm }) {
       </Button>
       <ProblemNote error={press.error} />
       {showsSteps && (
-        <Dialog title={alarm.title} size="wall" onClose={() => setShowsSteps(false)}>
+        <WallDialog title={alarm.title} onClose={() => setShowsSteps(false)}>
           <p class="steps-message">{alarm.message}</p>
           <ol class="steps">
             {alarm.guidance.map((step) => (
               <li key={step}>{step}</li>
             ))}
           </ol>
-        </Dialog>
+        </WallDialog>
       )}
     </div>
   );

@@ -2,13 +2,13 @@ import { useState } from 'preact/hooks';
 import type { LiveFiring } from '../../hub/contract/live.ts';
 import type { Furnace } from '../../hub/contract/shop.ts';
 import { Button, LinkButton } from '../parts/button.tsx';
-import { Dialog } from '../parts/dialog.tsx';
 import { ProblemNote } from '../parts/problem.tsx';
 import { useAction } from '../parts/use-action.ts';
 import { hrefTo } from '../router.ts';
 import { useShell } from '../shell.ts';
 import { wallWords } from '../words/wall.ts';
 import { StartDialog } from './start-dialog.tsx';
+import { WallDialog } from './wall-dialog.tsx';
 
 interface RunningProps {
   readonly furnace: Furnace;
@@ -81,12 +81,7 @@ function FinishDialog({ furnace, firingId, onClose }: FinishProps) {
       onClose();
     });
   return (
-    <Dialog
-      title={wallWords.finishTitle(furnace.name)}
-      size="wall"
-      onClose={onClose}
-      closeWord={wallWords.keepOn}
-    >
+    <WallDialog title={wallWords.finishTitle(furnace.name)} onClose={onClose} closeWord={wallWords.keepOn}>
       <p class="steps-message">{wallWords.finishLong}</p>
       <div class="dialog-acts">
         <Button size="wall" tone="main" busy={press.busy} onPress={() => finish(false)}>
@@ -97,6 +92,6 @@ function FinishDialog({ furnace, firingId, onClose }: FinishProps) {
         </Button>
       </div>
       <ProblemNote error={press.error} />
-    </Dialog>
+    </WallDialog>
   );
 }

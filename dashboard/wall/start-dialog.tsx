@@ -3,13 +3,13 @@ import type { Schedule } from '../../hub/contract/schedule.ts';
 import type { Furnace } from '../../hub/contract/shop.ts';
 import { PlanPreview } from '../charts/plan-preview.tsx';
 import { Button, LinkButton } from '../parts/button.tsx';
-import { Dialog } from '../parts/dialog.tsx';
 import { ProblemNote } from '../parts/problem.tsx';
 import { useAction } from '../parts/use-action.ts';
 import { useAnswer } from '../parts/use-answer.ts';
 import { hrefTo, NEW_SCHEDULE } from '../router.ts';
 import { useShell } from '../shell.ts';
 import { wallWords } from '../words/wall.ts';
+import { WallDialog } from './wall-dialog.tsx';
 
 interface StartProps {
   readonly furnace: Furnace;
@@ -21,7 +21,7 @@ export function StartDialog({ furnace, onClose }: StartProps) {
   const [chosen, setChosen] = useState<Schedule | null>(null);
   const title = chosen ? wallWords.startCheck(chosen.name) : wallWords.startTitle(furnace.name);
   return (
-    <Dialog title={title} size="wall" onClose={onClose}>
+    <WallDialog title={title} onClose={onClose}>
       {chosen ? (
         <CheckAndStart
           furnace={furnace}
@@ -32,7 +32,7 @@ export function StartDialog({ furnace, onClose }: StartProps) {
       ) : (
         <ChooseSchedule onChoose={setChosen} />
       )}
-    </Dialog>
+    </WallDialog>
   );
 }
 

@@ -1,5 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { byUrgency, shapeOf, soundingOf, wantsPress } from '../../../dashboard/wall/alarm-order.ts';
+import {
+  byUrgency,
+  newDanger,
+  shapeOf,
+  soundingOf,
+  unseenDanger,
+  wantsPress,
+} from '../../../dashboard/wall/alarm-order.ts';
 import { alarm, NOW } from '../mock-shop.ts';
 
 const kinds = (alarms: Parameters<typeof byUrgency>[0]) => byUrgency(alarms).map(({ kind }) => kind);
@@ -52,5 +59,21 @@ describe('what sounds', () => {
     expect(soundingOf([alarm('overshoot', { state: 'acknowledged' })])).toBeNull();
     expect(soundingOf([alarm('overshoot', { state: 'returned-unacknowledged', active: false })])).toBeNull();
     expect(soundingOf([])).toBeNull();
+  });
+});
+
+describe('what a dialog on the wall steps aside for', () => {
+  const air = alarm('unsafe-air-second', { id: 'air' });
+  const seen = alarm('overshoot', { id: 'seen', state: 'acknowledged' });
+  const warning = alarm('ramp-stalled', { id: 'warning', priority: 'warning' });
+
+  it('is a danger that was not there when it was opened', () => {
+    const known = unseenDanger([seen, warning]);
+    expect(newDanger([seen, warning, air], known)).toBe(true);
+  });
+
+  it('is not the danger whose steps it shows, nor a warning, nor what somebody has seen', () => {
+    expect(newDanger([air, seen], unseenDanger([air]))).toBe(false);
+    expect(newDanger([seen, warning], unseenDanger([]))).toBe(false);
   });
 });
