@@ -37,9 +37,11 @@ function start(name, args) {
 
 const children = [];
 let stopping = false;
+let smith = null;
 function stopAll(code) {
   if (stopping) return;
   stopping = true;
+  smith?.goHome();
   const alive = children.filter((child) => child.exitCode === null && child.signalCode === null);
   const ended = alive.map((child) => new Promise((resolve) => child.on('exit', resolve)));
   for (const child of alive.reverse()) child.kill('SIGTERM');
@@ -85,7 +87,7 @@ children.push(hub);
 hub.stdout.resume();
 await healthy(base);
 
-const smith = new Smith(base);
+smith = new Smith(base);
 await smith.furnish();
 const liveMs = Math.floor(Date.now() / 1000) * 1000;
 const mqtt = `mqtt://127.0.0.1:${mqttPort}`;

@@ -78,11 +78,21 @@ export class Smith {
   #furnaces = {};
   #schedules = {};
   #running = {};
+  #atHome = false;
   /** One thing after the other, as they were heard. */
   #work = Promise.resolve();
 
   constructor(base) {
     this.#base = base;
+  }
+
+  /** The shop is closing: what is under way now fails, and that is nobody's business. */
+  goHome() {
+    this.#atHome = true;
+  }
+
+  #complain(fault) {
+    if (!this.#atHome) process.stderr.write(`The demonstration's smith could not: ${fault.message}\n`);
   }
 
   async #call(method, path, body) {
@@ -116,7 +126,7 @@ export class Smith {
     const said = JSON.parse(text);
     this.#work = this.#work
       .then(() => (word === 'event' ? this.#attend(said) : this.#recordPast(said)))
-      .catch((fault) => process.stderr.write(`The demonstration's smith could not: ${fault.message}\n`));
+      .catch((fault) => this.#complain(fault));
   }
 
   async #recordPast({ past, live }) {
@@ -168,7 +178,7 @@ export class Smith {
       }
       await this.#call('POST', `firings/${id}/finish`);
     } catch (fault) {
-      process.stderr.write(`The demonstration's smith could not finish: ${fault.message}\n`);
+      this.#complain(fault);
     }
   }
 }

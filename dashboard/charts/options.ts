@@ -25,7 +25,8 @@ export function plotOptions(parts: PlotParts, size: { width: number; height: num
     ms: 1,
     legend: { show: false },
     scales: { x: { time: !parts.fromStart, auto: false }, y: { auto: false } },
-    padding: [8, parts.fromStart ? ink().letterPx * 2 : 12, 0, 0],
+    // Half of the last time on the axis stands right of the plot.
+    padding: [8, ink().letterPx * 2, 0, 0],
     cursor: cursorOptions(parts, ink),
     series: [{}, ...planSeries(ink), ...parts.roles.map((role) => curveSeries(role, ink))],
     bands: [{ series: [1, 2], fill: () => ink().band }],

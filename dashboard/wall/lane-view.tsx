@@ -48,10 +48,9 @@ function Progress({ live }: { readonly live: LiveFiring }) {
   const { segments, name } = firing.schedule;
   const segment = segments[judgement.segmentIndex];
   const parts = [
-    segment && wallWords.segment(segment.kind, judgement.segmentIndex, segments.length),
     segment?.kind === 'soak' && judgement.soakSeconds !== null
       ? wallWords.soakClock(clockDuration(judgement.soakSeconds), clockDuration(segment.durationSeconds))
-      : undefined,
+      : segment && wallWords.segment(segment.kind, judgement.segmentIndex, segments.length),
     judgement.firingEndsAt === null ? undefined : wallWords.endsAt(timeOfDay(judgement.firingEndsAt)),
   ];
   return (

@@ -1,5 +1,7 @@
+import mqtt from 'mqtt';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { WebSocket } from 'ws';
+import { startMosquitto } from '../broker/mosquitto.ts';
 import { FeedEar, type RealHub, realHub, runProgram, temporaryFolder } from './real-hub.ts';
 
 const folder = { current: temporaryFolder() };
@@ -113,6 +115,47 @@ describe("a node that is Debian's own mosquitto_pub", () => {
     hub = await realHub(folder.current.path);
     const series = await hub.api('GET', `channels/${channel.id}/readings`);
     expect(series.readings).toHaveLength(1);
+  });
+});
+
+describe('other ways in', () => {
+  it('takes MQTT over WebSocket on the port of the wall', async () => {
+    const channel = await benchChannel();
+    const url = `${hub.wallUrl.replace('http', 'ws')}mqtt`;
+    const client = await mqtt.connectAsync(url, { protocolVersion: 4, reconnectPeriod: 0 });
+    await client.publishAsync('soakwatch/bench/readings', '[{"n":"chamber","u":"K","v":1133.15}]', {
+      qos: 1,
+    });
+    await client.endAsync();
+    const series = await hub.api('GET', `channels/${channel.id}/readings`);
+    expect(series.readings).toEqual([expect.objectContaining({ value: expect.closeTo(860, 6) })]);
+  });
+
+  it('reads from a standard broker by URL, and that broker may be any', async () => {
+    const other = temporaryFolder();
+    const outside = await startMosquitto();
+    const remote = await realHub(other.path, ['--broker', `mqtt://127.0.0.1:${outside.port}`]);
+    const ear = new FeedEar(remote);
+    await ear.hear((message) => message.type === 'snapshot');
+    await runProgram('mosquitto_pub', [
+      '-h',
+      '127.0.0.1',
+      '-p',
+      String(outside.port),
+      '-q',
+      '1',
+      '-t',
+      'soakwatch/far/readings',
+      '-m',
+      '[{"n":"chamber","u":"Cel","v":500}]',
+    ]);
+    expect(await ear.hear((message) => message.type === 'reading')).toMatchObject({
+      reading: { value: 500 },
+    });
+    ear.close();
+    await remote.stop();
+    await outside.stop();
+    other.remove();
   });
 });
 
