@@ -132,6 +132,19 @@ describe('the wall', () => {
     const band = await page.getByRole('alert').filter({ hasText: 'NOT CONNECTED' }).boundingBox();
     expect(band?.y ?? 999).toBeLessThan(5);
     expect(band?.width ?? 0).toBeGreaterThan(1900);
+    const struck = await page.evaluate(() => {
+      const isStruck = (element: Element | null): boolean =>
+        element !== null &&
+        (getComputedStyle(element).textDecorationLine.includes('line-through') ||
+          isStruck(element.parentElement));
+      const values = [...document.querySelectorAll('main *')].filter(
+        (element) =>
+          element.childElementCount === 0 && /^(845|24|3)( |$)/.test(element.textContent?.trim() ?? ''),
+      );
+      return values.map(isStruck);
+    });
+    expect(struck.length).toBeGreaterThan(2);
+    expect(struck).not.toContain(false);
     hub = await realHub(folder.path, ports);
     await page.getByText('NOT CONNECTED').waitFor({ state: 'detached', timeout: 45_000 });
     await node.set('forge', 851);
