@@ -16,6 +16,12 @@ export const PROBLEM_CODES = {
   'nothing-to-confirm': 409,
   'in-use': 409,
   'already-exists': 409,
+  // The refusals of hub/physics: the question is well formed, the science has no answer to it.
+  'out-of-range': 422,
+  'not-applicable': 422,
+  'bad-input': 422,
+  'no-solution': 422,
+  'too-much-work': 422,
   'archive-unavailable': 503,
   'internal-error': 500,
 } as const;

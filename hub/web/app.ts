@@ -13,6 +13,7 @@ import { declareRoute, json } from './route.ts';
 import { alarmRoutes } from './routes/alarms.ts';
 import { bindingRoutes } from './routes/bindings.ts';
 import { channelRoutes } from './routes/channels.ts';
+import { computeRoutes } from './routes/compute/routes.ts';
 import { firingRoutes } from './routes/firings.ts';
 import { furnaceRoutes } from './routes/furnaces.ts';
 import { nodeRoutes } from './routes/nodes.ts';
@@ -66,6 +67,7 @@ export function createApp(parts: WebParts, rules: GuardRules): OpenAPIHono {
     firingRoutes,
     recordRoutes,
     alarmRoutes,
+    computeRoutes,
   ]) {
     add(app, parts);
   }

@@ -16,6 +16,11 @@ const TITLES: Readonly<Record<ProblemCode, string>> = {
   'nothing-to-confirm': 'That segment is not the one running',
   'in-use': 'Something still needs it',
   'already-exists': 'There is one already',
+  'out-of-range': 'Outside the range that the source covers',
+  'not-applicable': 'The model does not speak about this case',
+  'bad-input': 'The numbers do not make sense together',
+  'no-solution': 'There is no answer, or more than one',
+  'too-much-work': 'Too much to compute at once',
   'archive-unavailable': 'The archive does not answer',
   'internal-error': 'The hub made a mistake',
 };

@@ -1,0 +1,117 @@
+import type { HeatCurves, Medium, PieceMaterial, PieceShape } from '../../../contract/compute/piece.ts';
+import { type Body, makeBody, type Shape } from '../../../physics/heat/body.ts';
+import { alongPoints, type HeatPoint, type Surroundings } from '../../../physics/heat/heat-curve.ts';
+import { type Material, plainMaterial, structuralSteel } from '../../../physics/heat/material.ts';
+import { mediumOf } from '../../../physics/heat/media.ts';
+import { transformingSteel } from '../../../physics/heat/transforming-steel.ts';
+import { defined } from '../need.ts';
+
+/** Pieces, materials and surroundings as a question names them. */
+
+/** Oxidised steel in still gas (common practice; from memory: Incropera). */
+const USUAL = { emissivity: 0.8, filmWattsPerSquareMetreKelvin: 10 } as const;
+
+interface PieceQuestion {
+  readonly shape: PieceShape;
+  readonly thicknessMm: number;
+  readonly material: PieceMaterial;
+}
+
+export function shapeOf(shape: PieceShape): Shape {
+  return shape === 'cylinder' ? 'bar' : shape;
+}
+
+export function bodyOf(
+  question: PieceQuestion,
+  meter: (material: Material) => Material,
+  intervals?: number,
+): Body {
+  return makeBody({
+    shape: shapeOf(question.shape),
+    sectionMetres: question.thicknessMm / 1000,
+    material: meter(materialOf(question.material)),
+    ...defined({ intervals }),
+  });
+}
+
+export function materialOf(material: PieceMaterial): Material {
+  switch (material.kind) {
+    case 'structural':
+      return structuralSteel();
+    case 'plain':
+      return plainMaterial({
+        densityKgM3: material.densityKilogramsPerCubicMetre,
+        specificHeatJKgK: material.specificHeatJoulesPerKilogramKelvin,
+        conductivityWmK: material.conductivityWattsPerMetreKelvin,
+      });
+    case 'transforming': {
+      const { kind: _, latentJoulesPerKilogram: latentJoulesPerKg, ...rest } = material;
+      return transformingSteel(defined({ ...rest, latentJoulesPerKg }));
+    }
+    default:
+      return material satisfies never;
+  }
+}
+
+export function materialSource(material: PieceMaterial): string {
+  switch (material.kind) {
+    case 'structural':
+      return 'EN 1993-1-2:2005, 3.4.1: carbon steel with its transformation peak at 735 °C';
+    case 'transforming':
+      return 'EN 1993-1-2:2005 without its peak; heat of transformation 82 J/g, Hagel, Pound and Mehl 1956';
+    case 'plain':
+      return 'constant properties as given';
+    default:
+      return material satisfies never;
+  }
+}
+
+interface ExposureQuestion {
+  readonly surroundingsCelsius: number;
+  readonly surroundingsCurve?:
+    | readonly { readonly atSeconds: number; readonly celsius: number }[]
+    | undefined;
+  readonly emissivity?: number | undefined;
+  readonly filmWattsPerSquareMetreKelvin?: number | undefined;
+  readonly medium?: Medium | undefined;
+}
+
+export interface ExposureUsed {
+  readonly emissivity: number;
+  readonly filmWattsPerSquareMetreKelvin: number;
+}
+
+export function exposureOf(question: ExposureQuestion): ExposureUsed {
+  if (question.medium !== undefined) {
+    const { emissivity, filmWM2K } = mediumOf(question.medium);
+    return { emissivity: emissivity.value, filmWattsPerSquareMetreKelvin: filmWM2K.value };
+  }
+  return {
+    emissivity: question.emissivity ?? USUAL.emissivity,
+    filmWattsPerSquareMetreKelvin:
+      question.filmWattsPerSquareMetreKelvin ?? USUAL.filmWattsPerSquareMetreKelvin,
+  };
+}
+
+/**
+ * A chamber that changes is followed in short steps; half of the usual control volumes (20) keep that within the
+ * bounds. Slow changes leave no steep gradient in the piece that would want more of them.
+ */
+export function intervalsFor(question: ExposureQuestion): number | undefined {
+  return question.surroundingsCurve === undefined ? undefined : 10;
+}
+
+export function surroundingsOf(question: ExposureQuestion): Surroundings {
+  return question.surroundingsCurve === undefined
+    ? question.surroundingsCelsius
+    : alongPoints(question.surroundingsCurve);
+}
+
+export function columns(points: readonly HeatPoint[]): HeatCurves {
+  return {
+    seconds: points.map((point) => point.atSeconds),
+    coreCelsius: points.map((point) => point.coreCelsius),
+    surfaceCelsius: points.map((point) => point.surfaceCelsius),
+    meanCelsius: points.map((point) => point.meanCelsius),
+  };
+}

@@ -1,0 +1,56 @@
+import type { OpenAPIHono } from '@hono/zod-openapi';
+import { buriedBar, coolingRule } from './annealing.ts';
+import { arrests } from './arrests.ts';
+import { carbonDiffusion, decarburisation } from './carbon.ts';
+import type { Computation } from './computation.ts';
+import { conduction } from './conduction.ts';
+import { cooling } from './cooling.ts';
+import { critical, magnet } from './critical-temperatures.ts';
+import { furnaceFit } from './furnace-fit.ts';
+import { glow } from './glow.ts';
+import { grainGrowth } from './grain-growth.ts';
+import { hardenability } from './hardenability.ts';
+import { hardnessConversion } from './hardness-conversion.ts';
+import { coolingStructures, martensite } from './martensite.ts';
+import { probeFaults, probeLimit, probeTimeAbove, probeUncertainty } from './probe.ts';
+import { scale } from './scale.ts';
+import { soakTime } from './soak-time.ts';
+import { steelRoutes, steelWindows } from './steels.ts';
+import { tempering, temperingCurve } from './tempering.ts';
+import { straightLine, thermocouple } from './thermocouple.ts';
+
+/** Everything that the hub computes when asked. */
+export const COMPUTATIONS: readonly Computation[] = [
+  thermocouple,
+  straightLine,
+  probeUncertainty,
+  probeLimit,
+  probeTimeAbove,
+  probeFaults,
+  critical,
+  magnet,
+  martensite,
+  coolingStructures,
+  hardenability,
+  tempering,
+  temperingCurve,
+  hardnessConversion,
+  steelWindows,
+  conduction,
+  soakTime,
+  cooling,
+  coolingRule,
+  buriedBar,
+  furnaceFit,
+  carbonDiffusion,
+  decarburisation,
+  scale,
+  grainGrowth,
+  arrests,
+  glow,
+];
+
+export function computeRoutes(app: OpenAPIHono): void {
+  for (const each of COMPUTATIONS) each.mount(app);
+  steelRoutes(app);
+}
