@@ -40,8 +40,9 @@ export function shapeOfEvent(event: Pick<FiringEvent, 'kind' | 'finding'>): Char
   return event.finding !== null && isBlindness({ kind: event.finding }) ? 'blind' : 'warning';
 }
 
-/** The words before the numbers: a chart has room for "Overshoot ahead", not for its sentence. */
+/** A chart has room for "Overshoot ahead" and "Soak at 860 °C", not for their sentences. */
 function shortWords(event: FiringEvent): string {
-  const [head = event.text] = event.text.split(/[.:](?:\s|$)/, 1);
-  return head;
+  if (event.kind === 'finding-raised') return event.text.split(/\.(?:\s|$)/, 1)[0] ?? event.text;
+  if (event.kind === 'segment-started') return event.text.split(': ', 1)[0] ?? event.text;
+  return event.text;
 }

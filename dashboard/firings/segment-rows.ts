@@ -3,6 +3,7 @@ import type { DisplayUnit, Segment } from '../../hub/contract/schedule.ts';
 import { segmentWords } from '../words/firings.ts';
 import { degreesDifference, rate, temperature, unitNamed } from '../words/format.ts';
 import { segmentName, segmentTerms } from '../words/segments.ts';
+import { span } from '../words/span.ts';
 import { duration } from '../words/time.ts';
 
 /** One row of the table of segments: planned beside achieved, as text in the unit that people see. */
@@ -45,7 +46,7 @@ function rowOf(segment: Segment, result: SegmentResult, unit: DisplayUnit): Segm
     span: between(result.lowestCelsius, result.peakCelsius, unit),
     over: overText(result, unit),
     rates: rateText(segment, result, unit),
-    blind: begun ? duration(result.blindSeconds) : none,
+    blind: begun ? span(result.blindSeconds) : none,
     verdict: result.verdict,
     state: result.state,
     reasons: result.reasons.map((reason) => reason.text),
@@ -78,7 +79,7 @@ function between(from: number | null, to: number | null, unit: DisplayUnit): str
 
 function soakText(segment: Segment, result: SegmentResult, begun: boolean): string {
   if (segment.kind !== 'soak' || !begun) return none;
-  return segmentWords.ofPlan(duration(result.soakSeconds), duration(segment.durationSeconds));
+  return segmentWords.ofPlan(span(result.soakSeconds), duration(segment.durationSeconds));
 }
 
 function overText(result: SegmentResult, unit: DisplayUnit): string {

@@ -3,31 +3,32 @@ import type { DisplayUnit } from '../../hub/contract/schedule.ts';
 import type { Column } from '../parts/table.tsx';
 import { Table } from '../parts/table.tsx';
 import { firingWords, segmentWords } from '../words/firings.ts';
+import { tied } from '../words/tied.ts';
 import { type SegmentRow, segmentRows } from './segment-rows.ts';
 import { VerdictMark } from './verdict-mark.tsx';
 
 const { heads } = segmentWords;
 
 const COLUMNS: readonly Column<SegmentRow>[] = [
-  { key: 'name', head: heads.name, cell: (row) => row.name },
-  { key: 'planned', head: heads.planned, cell: (row) => row.terms },
+  { key: 'name', head: heads.name, cell: (row) => tied(row.name) },
+  { key: 'planned', head: heads.planned, cell: (row) => tied(row.terms) },
   { key: 'verdict', head: heads.verdict, cell: verdictCell },
   {
     key: 'achieved',
     head: heads.achieved,
     cell: (row) => (
       <>
-        {row.achieved}
+        {tied(row.achieved)}
         <br />
-        {row.took}
+        {tied(row.took)}
       </>
     ),
   },
-  { key: 'soak', head: heads.soak, cell: (row) => row.soak },
-  { key: 'span', head: heads.span, cell: (row) => row.span },
-  { key: 'over', head: heads.over, cell: (row) => row.over },
-  { key: 'rates', head: heads.rates, cell: (row) => row.rates },
-  { key: 'blind', head: heads.blind, cell: (row) => row.blind, align: 'right' },
+  { key: 'soak', head: heads.soak, cell: (row) => tied(row.soak) },
+  { key: 'span', head: heads.span, cell: (row) => tied(row.span) },
+  { key: 'over', head: heads.over, cell: (row) => tied(row.over) },
+  { key: 'rates', head: heads.rates, cell: (row) => tied(row.rates) },
+  { key: 'blind', head: heads.blind, cell: (row) => tied(row.blind), align: 'right' },
 ];
 
 interface SegmentTableProps {

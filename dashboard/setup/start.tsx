@@ -28,7 +28,7 @@ export function Start({ state }: { readonly state: FeedState }) {
   return (
     <>
       <p class="aside">{startWords.lead}</p>
-      <ol class="steps">
+      <ol class="first-steps">
         <Step index={1} title={startWords.connect} done={done.connect}>
           <Connect state={state} />
         </Step>
@@ -84,7 +84,7 @@ function Step({ index, title, done, children }: StepProps) {
   return (
     <li class={done ? 'step step-done' : 'step'}>
       <h2>
-        <span class="step-number" aria-hidden="true">
+        <span class="step-box" aria-hidden="true">
           {done ? '✓' : index}
         </span>
         {title} <span class="step-state">{done ? startWords.done : startWords.open}</span>

@@ -1,5 +1,5 @@
 import type { FiringStatus, FiringVerdict } from '../../hub/contract/firing.ts';
-import { duration } from './time.ts';
+import { span } from './span.ts';
 
 /** Words of the firings list and of a firing's page. */
 
@@ -136,7 +136,7 @@ export const segmentWords = {
   none: '–',
   to: (from: string, to: string) => `${from} to ${to}`,
   ofPlan: (done: string, planned: string) => `${done} of ${planned}`,
-  above: (over: string, seconds: number) => `+${over} for ${duration(seconds)}`,
+  above: (over: string, seconds: number) => `+${over} for ${span(seconds)}`,
 } as const;
 
 export const paperWords = {
