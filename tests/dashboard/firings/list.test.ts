@@ -1,0 +1,61 @@
+import { describe, expect, it } from 'vitest';
+import { EVERYTHING, inOrder, nextBefore, queryOf, withLive } from '../../../dashboard/firings/list.ts';
+import { span } from '../../../dashboard/words/span.ts';
+import type { FiringSummary } from '../../../hub/contract/firing.ts';
+
+function row(id: string, startedAt: number, status: FiringSummary['status'] = 'finished'): FiringSummary {
+  return {
+    id,
+    startedAt,
+    status,
+    furnaceId: 'forge',
+    title: id,
+    note: '',
+    simulated: false,
+    endedAt: status === 'running' ? null : startedAt + 1,
+    createdAt: startedAt,
+    furnaceName: 'Forge',
+    scheduleName: 'Anneal',
+    verdict: 'pending',
+    peakCelsius: 700,
+    soakSeconds: 0,
+    alarmCount: 0,
+  };
+}
+
+describe('the list of firings', () => {
+  it('asks for what is wanted and nothing else', () => {
+    expect(queryOf(EVERYTHING, null)).toEqual({ limit: 50 });
+    expect(queryOf({ furnaceId: 'forge', status: 'finished' }, 77)).toEqual({
+      limit: 50,
+      furnaceId: 'forge',
+      status: 'finished',
+      before: 77,
+    });
+  });
+
+  it('puts running ones on top, then the newest, each once though pages overlap', () => {
+    const rows = inOrder([
+      [row('old', 1), row('new', 9)],
+      [row('run', 5, 'running'), row('old', 1)],
+    ]);
+    expect(rows.map(({ id }) => id)).toEqual(['run', 'new', 'old']);
+    expect(nextBefore(rows)).toBe(1);
+    expect(nextBefore([])).toBeNull();
+  });
+
+  it('leaves a finished firing alone whatever the feed says', () => {
+    expect(withLive(row('done', 1), undefined)).toEqual(row('done', 1));
+  });
+});
+
+describe('a stretch of time in words', () => {
+  it.each([
+    [0, '0 s'],
+    [175, '2 min 55 s'],
+    [180, '3 min'],
+    [-4, '0 s'],
+  ])('%d s reads %s', (seconds, words) => {
+    expect(span(seconds)).toBe(words);
+  });
+});
