@@ -132,8 +132,9 @@ export class Smith {
   async #recordPast({ past, live }) {
     for (const firing of past) {
       const last = (PLANS.find((plan) => plan.name === firing.plan)?.segments.length ?? 1) - 1;
-      const confirmations = [{ segment: last, at: firing.endMs }];
-      await this.#start(firing, { startedAt: firing.startMs, endedAt: firing.endMs, confirmations });
+      const outMs = firing.lastSegmentMs;
+      const confirmations = [{ segment: last, at: outMs + HAND_MS }];
+      await this.#start(firing, { startedAt: firing.startMs, endedAt: outMs + 2 * HAND_MS, confirmations });
     }
     for (const firing of live) {
       this.#running[firing.furnace] = await this.#start(firing, { startedAt: firing.startMs });

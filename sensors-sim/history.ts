@@ -26,6 +26,9 @@ export interface HistoricFiring {
 
 /** A firing that is over. */
 export interface PastFiring extends HistoricFiring {
+  /** When the last segment began: for a cooling outside the furnace, when the steel came out. */
+  readonly lastSegmentMs: number;
+  /** When the furnace itself had cooled. */
   readonly endMs: number;
 }
 
@@ -86,8 +89,10 @@ export function historyPlan(seed: number, nowMs: number, options: HistoryOptions
     seed,
     startMs,
     nowMs,
-    past: described.flatMap((each) => (each.endMs === null ? [] : [{ ...each, endMs: each.endMs }])),
-    live: described.flatMap(({ endMs, ...each }) => (endMs === null ? [each] : [])),
+    past: described.flatMap(({ endMs, lastSegmentMs, ...each }) =>
+      endMs === null ? [] : [{ ...each, endMs, lastSegmentMs: lastSegmentMs ?? endMs }],
+    ),
+    live: described.flatMap(({ endMs, lastSegmentMs: _, ...each }) => (endMs === null ? [each] : [])),
   };
 }
 
@@ -127,11 +132,20 @@ function underWay(chosen: Plan | null | undefined, usual: Plan, minutes: number)
   return plan === null ? null : { plan, minutes };
 }
 
+interface Described extends HistoricFiring {
+  readonly lastSegmentMs: number | null;
+  readonly endMs: number | null;
+}
+
 /** What became of a firing: a furnace that was still hot may have begun it later than planned. */
-function describe(firing: PlannedFiring, shop: Shop): HistoricFiring & { endMs: number | null } {
+function describe(firing: PlannedFiring, shop: Shop): Described {
   const { plan, startMs } = firing;
   const mine = shop.events.filter((event) => event.furnace === plan.furnace && event.atMs >= startMs);
   const started = mine.find((event) => event.what === 'started' && event.plan === plan.name);
+  const last = mine.find(
+    (event) =>
+      event.what === 'segment' && event.plan === plan.name && event.segmentIndex === plan.segments.length - 1,
+  );
   const ended = mine.find((event) => event.what === 'ended' && event.plan === plan.name);
   return {
     furnace: plan.furnace,
@@ -139,6 +153,7 @@ function describe(firing: PlannedFiring, shop: Shop): HistoricFiring & { endMs: 
     kind: plan.kind,
     course: firing.operator === 'late' ? 'overshoot' : 'good',
     startMs: started?.atMs ?? startMs,
+    lastSegmentMs: last?.atMs ?? null,
     endMs: ended?.atMs ?? null,
   };
 }
