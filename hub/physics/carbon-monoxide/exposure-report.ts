@@ -17,8 +17,8 @@ import {
 } from './limits.ts';
 import { ALARM_STANDARDS, type AlarmStandard } from './response-windows.ts';
 
-/** 31 days: what one question may cost is bounded. */
-const LONGEST_MS = 31 * 86_400_000;
+/** A week: what one question may cost is bounded, to about half a second. */
+const LONGEST_MS = 7 * 86_400_000;
 
 export interface ExposureQuestion {
   /** The strictest where left out. */
@@ -42,7 +42,7 @@ export interface ExposureReport extends ExposureReading {
  * Judges a curve. A quiet report never says that the air was good.
  *
  * @throws PhysicsError `bad-input` without samples, for time that runs back or an end before the last sample;
- *   `out-of-range` for a level outside -1000 to 1e6 ppm, more than 31 days or rules that mean nothing
+ *   `out-of-range` for a level outside -1000 to 1e6 ppm, more than 7 days or rules that mean nothing
  */
 export function exposureReport(question: ExposureQuestion): ExposureReport {
   const { samples } = question;
