@@ -6,6 +6,7 @@ import { firingWords } from '../words/firings.ts';
 import { type CurveChannel, curveChannels } from './channels.ts';
 import { firingMarks } from './marks.ts';
 import { PaperChart } from './paper-chart.tsx';
+import { marksForPaper, paperBudget } from './paper-list.ts';
 import { curveSeries, firingWindow } from './picture.ts';
 import { Strips } from './strips.tsx';
 import { useCurves } from './use-curves.ts';
@@ -39,8 +40,8 @@ export function FiringCurves({ folder, unit }: CurvesProps) {
       ),
     [
       isRunning ? now : 0,
-      curves.map(({ series: known }) => known?.readings.length ?? -1).join(),
-      shown.map((c) => c.id).join(),
+      shown.map(({ id, label }) => `${id}${label}`).join(),
+      ...curves.map(({ series: known }) => known),
     ],
   );
   const marks = useMemo(
@@ -61,7 +62,11 @@ export function FiringCurves({ folder, unit }: CurvesProps) {
           interactive
         />
       </div>
-      <PaperChart {...picture} name={firingWords.chartName(firing.title)} />
+      <PaperChart
+        {...picture}
+        marks={marksForPaper(marks, paperBudget(firing.schedule.segments.length).marks).shown}
+        name={firingWords.chartName(firing.title)}
+      />
       <div class="screen-only">
         <CurveSwitches
           channels={channels}

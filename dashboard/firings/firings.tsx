@@ -34,13 +34,15 @@ export function Firings() {
       <ProblemNote error={pages.error} />
       {pages.rows === null && !pages.error && <p role="status">{firingsWords.asking}</p>}
       {pages.rows !== null && (
-        <Table
-          caption={firingsWords.caption}
-          columns={listColumns(unit, feed.now.value)}
-          rows={rows}
-          rowKey={(row) => row.id}
-          empty={isFiltered ? firingsWords.emptyFiltered : firingsWords.empty}
-        />
+        <div class="firings-table">
+          <Table
+            caption={firingsWords.caption}
+            columns={listColumns(unit, feed.now.value)}
+            rows={rows}
+            rowKey={(row) => row.id}
+            empty={isFiltered ? firingsWords.emptyFiltered : firingsWords.empty}
+          />
+        </div>
       )}
       {pages.hasMore && (
         <p>

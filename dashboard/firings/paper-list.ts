@@ -1,3 +1,5 @@
+import type { ChartMark } from '../charts/types.ts';
+
 /** Paper is bounded: a record that must fit two pages shows the first of each list and says what it left out. */
 
 export interface PaperList<T> {
@@ -24,4 +26,30 @@ export function textsForPaper(texts: readonly string[], most: number): PaperText
     left -= text.length;
     return { text: kept, cut: kept.length < text.length };
   });
+}
+
+/** How much of each list goes on paper, so that a record fits two pages. */
+export interface PaperBudget {
+  readonly marks: number;
+  readonly alarms: number;
+  readonly notes: number;
+  /** All notes together. */
+  readonly noteCharacters: number;
+  /** `dense`: smaller rows, one reason each. `bare`: the verdicts alone. */
+  readonly rows: 'full' | 'dense' | 'bare';
+}
+
+/** The table of segments is never cut, so what it takes is taken from the lists. */
+export function paperBudget(segments: number): PaperBudget {
+  if (segments <= 5) return { marks: 36, alarms: 10, notes: 8, noteCharacters: 1200, rows: 'full' };
+  if (segments <= 12) return { marks: 24, alarms: 8, notes: 5, noteCharacters: 800, rows: 'dense' };
+  if (segments <= 24) return { marks: 12, alarms: 4, notes: 2, noteCharacters: 300, rows: 'dense' };
+  return { marks: 12, alarms: 3, notes: 1, noteCharacters: 200, rows: 'bare' };
+}
+
+/** The gravest marks when there are too many, in the order of time again. */
+export function marksForPaper(marks: readonly ChartMark[], most: number): PaperList<ChartMark> {
+  const byGravity = [...marks].sort((a, b) => Number(a.shape === 'event') - Number(b.shape === 'event'));
+  const { shown, more } = forPaper(byGravity, most);
+  return { shown: [...shown].sort((a, b) => a.at - b.at), more };
 }

@@ -5,15 +5,10 @@ import { firingWords, paperWords } from '../words/firings.ts';
 import { dayAndTime, timeOfDay } from '../words/time.ts';
 import { overText, seenText } from './happenings.tsx';
 import { firingMarks } from './marks.ts';
-import { forPaper, textsForPaper } from './paper-list.ts';
+import { forPaper, marksForPaper, paperBudget, textsForPaper } from './paper-list.ts';
 import type { FiringFolder } from './use-firing.ts';
 
 /** The parts of a firing's page that are for paper alone. */
-
-const MOST_MARKS = 36;
-const MOST_ALARMS = 10;
-const MOST_NOTES = 8;
-const NOTE_CHARACTERS = 1200;
 
 export function PaperHead({ firing }: { readonly firing: FiringDetail }) {
   return (
@@ -27,12 +22,13 @@ export function PaperHead({ firing }: { readonly firing: FiringDetail }) {
 /** What the numbers in the chart mean, the alarms with who saw them, the notes. */
 export function PaperTail({ folder }: { readonly folder: FiringFolder }) {
   const { firing, alarms, notes } = folder;
-  const marks = forPaper(firingMarks(firing.judgement.events, alarms), MOST_MARKS);
-  const seen = forPaper(alarms, MOST_ALARMS);
-  const kept = forPaper(notes, MOST_NOTES);
+  const budget = paperBudget(firing.schedule.segments.length);
+  const marks = marksForPaper(firingMarks(firing.judgement.events, alarms), budget.marks);
+  const seen = forPaper(alarms, budget.alarms);
+  const kept = forPaper(notes, budget.notes);
   const texts = textsForPaper(
     kept.shown.map((note) => note.text),
-    NOTE_CHARACTERS,
+    budget.noteCharacters,
   );
   return (
     <div class="paper-only paper-tail">

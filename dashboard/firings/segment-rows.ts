@@ -41,7 +41,7 @@ function rowOf(segment: Segment, result: SegmentResult, unit: DisplayUnit): Segm
   return {
     ...emptyRow(segment, result.index, unit),
     achieved: between(result.startCelsius, result.endCelsius, unit),
-    took: begun ? duration(result.elapsedSeconds) : none,
+    took: begun ? duration(result.elapsedSeconds) : '',
     soak: soakText(segment, result, begun),
     span: between(result.lowestCelsius, result.peakCelsius, unit),
     over: overText(result, unit),
@@ -59,7 +59,7 @@ function emptyRow(segment: Segment, index: number, unit: DisplayUnit): SegmentRo
     name: `${index + 1}. ${segmentName(segment, unit)}`,
     terms: segmentTerms(segment, unit),
     achieved: none,
-    took: none,
+    took: '',
     soak: none,
     span: none,
     over: none,
@@ -71,10 +71,13 @@ function emptyRow(segment: Segment, index: number, unit: DisplayUnit): SegmentRo
   };
 }
 
+/** From where to where; only what is known of it. */
 function between(from: number | null, to: number | null, unit: DisplayUnit): string {
-  if (from === null && to === null) return none;
-  const say = (celsius: number | null) => (celsius === null ? '?' : temperature(celsius, unit));
-  return segmentWords.to(say(from), say(to));
+  if (from !== null && to !== null) {
+    return segmentWords.to(temperature(from, unit), temperature(to, unit));
+  }
+  if (from !== null) return segmentWords.from(temperature(from, unit));
+  return to === null ? none : segmentWords.until(temperature(to, unit));
 }
 
 function soakText(segment: Segment, result: SegmentResult, begun: boolean): string {

@@ -4,6 +4,7 @@ import type { Column } from '../parts/table.tsx';
 import { Table } from '../parts/table.tsx';
 import { firingWords, segmentWords } from '../words/firings.ts';
 import { tied } from '../words/tied.ts';
+import { paperBudget } from './paper-list.ts';
 import { type SegmentRow, segmentRows } from './segment-rows.ts';
 import { VerdictMark } from './verdict-mark.tsx';
 
@@ -19,8 +20,7 @@ const COLUMNS: readonly Column<SegmentRow>[] = [
     cell: (row) => (
       <>
         {tied(row.achieved)}
-        <br />
-        {tied(row.took)}
+        <br /> {tied(row.took)}
       </>
     ),
   },
@@ -38,8 +38,9 @@ interface SegmentTableProps {
 
 /** Planned beside achieved, segment by segment, with what the judge says and why. */
 export function SegmentTable({ firing, unit }: SegmentTableProps) {
+  const { rows } = paperBudget(firing.schedule.segments.length);
   return (
-    <div class="segment-table">
+    <div class={`segment-table paper-${rows}`}>
       <Table
         caption={firingWords.segments}
         columns={COLUMNS}

@@ -20,7 +20,10 @@ export interface Curve {
 export function useCurves(firing: FiringDetail, channels: readonly CurveChannel[]): readonly Curve[] {
   const shell = useShell();
   const [followed, setFollowed] = useState<readonly { channel: CurveChannel; follow: Followed }[]>([]);
-  const key = `${firing.id} ${firing.startedAt} ${firing.endedAt} ${channels.map((channel) => channel.id).join()}`;
+  // A channel that the feed names only later is then followed live, and an old age that was changed counts.
+  const known = shell.feed.state.value?.channels;
+  const wanted = channels.map(({ id }) => `${id}:${known?.get(id)?.staleAfterSeconds}`).join();
+  const key = `${firing.id} ${firing.startedAt} ${firing.endedAt} ${wanted}`;
   // the key names all that decides which readings
   useEffect(() => {
     const started = channels.map((channel) => ({ channel, follow: curveOf(shell, firing, channel) }));
@@ -29,7 +32,10 @@ export function useCurves(firing: FiringDetail, channels: readonly CurveChannel[
       for (const { follow } of started) follow.stop();
     };
   }, [key]);
-  return followed.map(({ channel, follow }) => ({ channel, series: follow.series.value }));
+  return followed.map(({ channel, follow }) => ({
+    channel: channels.find(({ id }) => id === channel.id) ?? channel,
+    series: follow.series.value,
+  }));
 }
 
 function curveOf(shell: Shell, firing: FiringDetail, channel: CurveChannel): Followed {

@@ -56,3 +56,9 @@ export function plainWords(issue: Issue, say: (limit: number) => string): string
       return faultWords.unfit;
   }
 }
+
+/** The fields that were left empty, as faults: a form says "needed" before it says what a name looks like. */
+export function missing(texts: Readonly<Record<string, string>>): Faults {
+  const empty = Object.entries(texts).filter(([, text]) => text.trim() === '');
+  return Object.fromEntries(empty.map(([path]) => [path, faultWords.missing]));
+}

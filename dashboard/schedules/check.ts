@@ -35,7 +35,7 @@ export function checkForm(form: ScheduleForm): CheckedForm {
     segments,
   });
   const judged = parsed.success ? {} : schemaFaults(parsed.error.issues, segments, form.unit);
-  const faults = { ...judged, ...unread };
+  const faults = { ...orderFaults(segments, form.unit), ...judged, ...unread };
   const readable = segments.flatMap((segment) => {
     const alone = Segment.safeParse(segment);
     return alone.success ? [alone.data] : [];
@@ -93,6 +93,24 @@ function schemaFaults(issues: readonly Issue[], segments: readonly Raw[], unit: 
     (path, limit) => limitText(path, limit, unit),
     (issue) => ownWords(issue, segments, unit),
   );
+}
+
+/**
+ * Faults that lie between a segment and the one before it. The schema looks for them only when every field can
+ * be read; here each pair is judged by it on its own, so that one typing error hides no other fault.
+ */
+function orderFaults(segments: readonly Raw[], unit: DisplayUnit): Faults {
+  const found = segments.flatMap((segment, index) => {
+    const before = segments[index - 1];
+    const pair = before !== undefined && Segment.safeParse(before).success ? [before, segment] : [segment];
+    const parsed = ScheduleDraft.safeParse({ name: '-', segments: pair });
+    if (parsed.success) return [];
+    const last = pair.length - 1;
+    return parsed.error.issues
+      .filter((issue) => issue.code === 'custom' && issue.path[1] === last)
+      .map((issue) => ({ ...issue, path: ['segments', index, ...issue.path.slice(2)] }));
+  });
+  return schemaFaults(found, segments, unit);
 }
 
 /** A limit of the schema in the unit that the person types in. */

@@ -1,6 +1,6 @@
 import { BindingDraft, type PayloadDecoder } from '../../hub/contract/shop.ts';
 import { BASE_UNIT, type Quantity } from '../../hub/contract/units.ts';
-import { faultsOf } from '../parts/faults.ts';
+import { faultsOf, missing } from '../parts/faults.ts';
 import { bindingWords } from '../words/setup.ts';
 import { Reader } from './read-texts.ts';
 import type { Checked } from './use-text-form.ts';
@@ -57,7 +57,11 @@ export function checkBinding(texts: BindingTexts): Checked<BindingValue> {
     ...(scale === undefined ? {} : { scale }),
     ...(offset === undefined ? {} : { offset }),
   });
-  const faults = { ...(parsed.success ? {} : faultsOf(parsed.error.issues)), ...reader.faults };
+  const faults = {
+    ...(parsed.success ? {} : faultsOf(parsed.error.issues)),
+    ...reader.faults,
+    ...missing({ topic: texts.topic, channel: texts.channel }),
+  };
   return { value: parsed.success && Object.keys(faults).length === 0 ? parsed.data : null, faults };
 }
 

@@ -7,7 +7,7 @@ import {
   type ShopSettings,
 } from '../../hub/contract/shop.ts';
 import { fromBase, type Quantity, toBase, UNITS, type Unit } from '../../hub/contract/units.ts';
-import { type Faults, faultsOf, type Issue } from '../parts/faults.ts';
+import { type Faults, faultsOf, type Issue, missing } from '../parts/faults.ts';
 import { amount, shownUnit } from '../words/format.ts';
 import { channelWords } from '../words/setup.ts';
 import { duration } from '../words/time.ts';
@@ -64,7 +64,11 @@ export function checkNewChannel(texts: ChannelTexts, settings: ShopSettings): Ch
     role: texts.role === '' ? null : texts.role,
     ...shared(texts, reader, shownUnit(texts.quantity, settings)),
   });
-  const faults = { ...(parsed.success ? {} : issuesOf(parsed.error.issues)), ...reader.faults };
+  const faults = {
+    ...(parsed.success ? {} : issuesOf(parsed.error.issues)),
+    ...reader.faults,
+    ...missing({ node: texts.node, name: texts.name }),
+  };
   return sound(parsed.success ? parsed.data : null, faults);
 }
 

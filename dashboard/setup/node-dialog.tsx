@@ -1,27 +1,18 @@
-import { NodeDraft, type ShopNode } from '../../hub/contract/shop.ts';
+import type { ShopNode } from '../../hub/contract/shop.ts';
 import { Dialog } from '../parts/dialog.tsx';
-import { faultsOf } from '../parts/faults.ts';
 import { TextField } from '../parts/field.tsx';
 import { useAction } from '../parts/use-action.ts';
 import { useShell } from '../shell.ts';
 import { nodeWords, setupWords } from '../words/setup.ts';
 import { FormFrame } from './form-frame.tsx';
-import { type Checked, useTextForm } from './use-text-form.ts';
-
-type NodeTexts = Record<'name' | 'label' | 'note', string>;
+import { checkNode, type NodeTexts } from './node-form.ts';
+import { useTextForm } from './use-text-form.ts';
 
 const NAMES: Readonly<Record<string, string>> = {
   name: nodeWords.name,
   label: nodeWords.label,
   note: nodeWords.note,
 };
-
-function checkNode(texts: NodeTexts): Checked<NodeTexts> {
-  const parsed = NodeDraft.safeParse({ ...texts, name: texts.name.trim(), label: texts.label.trim() });
-  return parsed.success
-    ? { value: parsed.data, faults: {} }
-    : { value: null, faults: faultsOf(parsed.error.issues) };
-}
 
 interface NodeDialogProps {
   /** Null: one that is expected. */

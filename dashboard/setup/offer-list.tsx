@@ -47,9 +47,6 @@ function OfferItem({ offer: { node, channels }, state, tell }: OfferItemProps) {
   const names = channels.map((channel) => channel.name).join(', ') || nodeWords.offersNothing;
   return (
     <section class="offer" aria-label={node.name}>
-      <p>
-        <strong>{node.name}</strong>
-      </p>
       <p>{nodeWords.waitsLong(node.name, names)}</p>
       <ul class="offer-channels">
         {channels.map((channel) => (

@@ -107,7 +107,7 @@ function Connect({ state }: { readonly state: FeedState }) {
   return (
     <>
       <p>{startWords.connectLong}</p>
-      <dl class="facts">
+      <dl class="facts facts-wide">
         <div>
           <dt>{startWords.address}</dt>
           <dd>

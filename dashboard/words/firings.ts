@@ -135,6 +135,8 @@ export const segmentWords = {
   running: 'Running',
   none: '–',
   to: (from: string, to: string) => `${from} to ${to}`,
+  from: (from: string) => `from ${from}`,
+  until: (to: string) => `to ${to}`,
   ofPlan: (done: string, planned: string) => `${done} of ${planned}`,
   above: (over: string, seconds: number) => `+${over} for ${span(seconds)}`,
 } as const;

@@ -176,6 +176,12 @@ const REASON_WORDS: Readonly<Record<string, string>> = {
   'bad-status': 'the status is neither online nor offline',
   'retained-without-time': 'a retained reading without a time: nobody knows how old it is',
   'future-timestamp': 'a time in the future',
+  'no-cold-junction': 'an emf without a cold junction to go with it',
+  'outside-table': 'an emf that no thermocouple of this type gives',
+  'computed-here': 'this channel is computed by the hub and takes no readings',
+  'unknown-channel': 'kept, but the channel is not taken in yet',
+  'wrong-quantity': 'a quantity other than the channel’s',
+  'too-many-unknown': 'too many unknown channels at once: this one was not kept',
   'internal-fault': 'the hub made a mistake with it',
 };
 
