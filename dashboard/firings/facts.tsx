@@ -51,7 +51,9 @@ export function RunningNow({ firing, unit }: FactsProps) {
       : temperature(judgement.measuredCelsius, unit);
   return (
     <dl class="facts running-now">
-      <Fact name={firingWords.nextMove}>{judgement.nextMove.text}</Fact>
+      <Fact name={firingWords.nextMove}>
+        <span class="value">{judgement.nextMove.text}</span>
+      </Fact>
       <Fact name={firingWords.measured}>
         <span class="value">{measured}</span>
       </Fact>

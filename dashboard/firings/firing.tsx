@@ -1,4 +1,6 @@
+import '../parts/sheets.css';
 import './firings.css';
+import './paper-chart.css';
 import './print.css';
 import { useState } from 'preact/hooks';
 import type { DisplayUnit } from '../../hub/contract/schedule.ts';
@@ -54,7 +56,7 @@ function Known({ folder, error, reload }: KnownProps) {
   const unit = chosen ?? feed.state.value?.shop.settings.displayUnit ?? 'Cel';
   const title = firing.title || firing.schedule.name;
   return (
-    <div class="firing-page">
+    <div class={firing.status === 'running' ? 'firing-running' : undefined}>
       <Page title={title} actions={<Ways />}>
         <PaperHead firing={firing} />
         <div class="firing-section screen-only">
@@ -64,7 +66,8 @@ function Known({ folder, error, reload }: KnownProps) {
             </p>
           )}
           {feed.blind.value && <p role="status">{firingWords.notCurrent}</p>}
-          <ProblemNote error={error} />
+          {/* Without the hub the band at the top says it, and louder. */}
+          <ProblemNote error={feed.blind.value ? null : error} />
         </div>
         <RunningNow firing={firing} unit={unit} />
         <FiringFacts firing={firing} unit={unit} />

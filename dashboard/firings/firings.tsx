@@ -1,3 +1,4 @@
+import '../parts/sheets.css';
 import './firings.css';
 import { useState } from 'preact/hooks';
 import { FiringStatus } from '../../hub/contract/firing.ts';

@@ -1,4 +1,4 @@
-import '../firings/firings.css';
+import '../parts/sheets.css';
 import './schedules.css';
 import { Page } from '../parts/page.tsx';
 import { ProblemNote } from '../parts/problem.tsx';

@@ -1,4 +1,4 @@
-import '../firings/firings.css';
+import '../parts/sheets.css';
 import './schedules.css';
 import { useState } from 'preact/hooks';
 import type { Schedule } from '../../hub/contract/schedule.ts';

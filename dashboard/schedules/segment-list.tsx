@@ -1,3 +1,4 @@
+import { useRef } from 'preact/hooks';
 import { Button } from '../parts/button.tsx';
 import type { Faults } from '../parts/faults.ts';
 import { Shape } from '../parts/shape.tsx';
@@ -20,17 +21,26 @@ interface SegmentListProps {
 /** The segments in their order, each with its fields, and buttons to move, remove and add. */
 export function SegmentList(props: SegmentListProps) {
   const { form, act, tell } = props;
+  const head = useRef<HTMLHeadingElement>(null);
   const add = (kind: SegmentForm['kind']) => {
     act({ type: 'add', kind });
     tell(editorWords.added(form.segments.length));
   };
   return (
     <section class="segments" aria-labelledby="segments-head">
-      <h2 id="segments-head">{editorWords.segments}</h2>
+      <h2 id="segments-head" ref={head} tabIndex={-1}>
+        {editorWords.segments}
+      </h2>
       {props.faults.segments && <p class="field-error">{props.faults.segments}</p>}
       <ol class="segment-list">
         {form.segments.map((segment, index) => (
-          <SegmentItem key={segment.key} {...props} segment={segment} index={index} />
+          <SegmentItem
+            key={segment.key}
+            {...props}
+            segment={segment}
+            index={index}
+            onRemoved={() => head.current?.focus()}
+          />
         ))}
       </ol>
       <div class="form-acts">
@@ -45,9 +55,11 @@ export function SegmentList(props: SegmentListProps) {
 interface ItemProps extends SegmentListProps {
   readonly segment: SegmentForm;
   readonly index: number;
+  /** The pressed button is gone with its segment: the focus must not fall to the top of the page. */
+  readonly onRemoved: () => void;
 }
 
-function SegmentItem({ form, faults, warnings, act, tell, segment, index }: ItemProps) {
+function SegmentItem({ form, faults, warnings, act, tell, segment, index, onRemoved }: ItemProps) {
   const warning = warnings.get(index);
   const name = editorWords.segment(index, KIND_WORDS[segment.kind].toLowerCase());
   return (
@@ -65,17 +77,24 @@ function SegmentItem({ form, faults, warnings, act, tell, segment, index }: Item
             <Shape of="warning" /> {warning}
           </p>
         )}
-        <SegmentActs index={index} last={form.segments.length - 1} segment={segment} act={act} tell={tell} />
+        <SegmentActs
+          index={index}
+          last={form.segments.length - 1}
+          segment={segment}
+          act={act}
+          tell={tell}
+          onRemoved={onRemoved}
+        />
       </fieldset>
     </li>
   );
 }
 
-interface ActsProps extends Pick<ItemProps, 'segment' | 'index' | 'act' | 'tell'> {
+interface ActsProps extends Pick<ItemProps, 'segment' | 'index' | 'act' | 'tell' | 'onRemoved'> {
   readonly last: number;
 }
 
-function SegmentActs({ segment, index, last, act, tell }: ActsProps) {
+function SegmentActs({ segment, index, last, act, tell, onRemoved }: ActsProps) {
   const move = (by: -1 | 1) => {
     act({ type: 'move', key: segment.key, by });
     tell(editorWords.moved(index + by));
@@ -83,6 +102,7 @@ function SegmentActs({ segment, index, last, act, tell }: ActsProps) {
   const remove = () => {
     act({ type: 'remove', key: segment.key });
     tell(editorWords.removed(index));
+    onRemoved();
   };
   return (
     <div class="form-acts segment-acts">

@@ -84,3 +84,9 @@ function limitText(path: string, limit: number, unit: DisplayUnit): string {
   if (path.endsWith('Metres')) return `${limit} ${limitWords.metres}`;
   return String(limit);
 }
+
+/** What of the settings is no longer as it was: what another screen changed meanwhile is left alone. */
+export function changedSettings(before: ShopSettings, after: ShopSettings): Partial<ShopSettings> {
+  const changed = Object.entries(after).filter(([key, value]) => Reflect.get(before, key) !== value);
+  return Object.fromEntries(changed);
+}

@@ -1,4 +1,4 @@
-import '../firings/firings.css';
+import '../parts/sheets.css';
 import '../schedules/schedules.css';
 import './setup.css';
 import type { FeedState } from '../feed/state.ts';

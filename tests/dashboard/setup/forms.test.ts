@@ -9,7 +9,12 @@ import {
 import { checkFurnace, furnaceTexts } from '../../../dashboard/setup/furnace-form.ts';
 import { checkNode } from '../../../dashboard/setup/node-form.ts';
 import { readSeconds } from '../../../dashboard/setup/read-texts.ts';
-import { checkSettings, inDisplayUnit, settingsTexts } from '../../../dashboard/setup/settings-form.ts';
+import {
+  changedSettings,
+  checkSettings,
+  inDisplayUnit,
+  settingsTexts,
+} from '../../../dashboard/setup/settings-form.ts';
 import { channel, FORGE, settings } from '../mock-shop.ts';
 
 const NEEDED = 'Needed: please fill this in.';
@@ -150,6 +155,13 @@ describe('the limits as they are typed', () => {
     // The boiling point of water: 100 °C = 212 °F.
     expect(texts.hot).toBe('212');
     expect(checkSettings(texts).value?.hotAboveCelsius).toBeCloseTo(100, 6);
+  });
+
+  it('send only what was changed, so that nothing is undone that another screen set', () => {
+    const before = settings();
+    const { value } = checkSettings({ ...settingsTexts(before), first: '10' });
+    expect(value && changedSettings(before, value)).toEqual({ carbonMonoxideFirstPpm: 10 });
+    expect(changedSettings(before, before)).toEqual({});
   });
 
   it('read a bare number as seconds', () => {
