@@ -60,12 +60,17 @@ export function useFiring(id: string): KnownFiring {
   return { folder: now, error, reload: () => setRound((count) => count + 1) };
 }
 
-/** The detail with the live judgement over it. The feed carries no events, so those stay as they were asked for. */
+/**
+ * The detail with the live judgement over it. The feed carries no events, so those stay as they were asked for;
+ * so do title and note, which this page may have changed a moment before the feed tells of it.
+ */
 export function withLive(firing: FiringDetail, live: LiveFiring | undefined): FiringDetail {
   if (live === undefined || live.judgement.judgedTo < firing.judgement.judgedTo) return firing;
   return {
     ...firing,
     ...live.firing,
+    title: firing.title,
+    note: firing.note,
     judgement: { ...live.judgement, events: firing.judgement.events },
   };
 }

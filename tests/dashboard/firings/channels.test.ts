@@ -74,6 +74,10 @@ describe('a firing under the live feed', () => {
     expect(merged.judgement.events).toEqual(events);
   });
 
+  it('keeps a title that was changed here before the feed tells of it', () => {
+    expect(withLive({ ...DETAIL, title: 'Chisels' }, HARDENING).title).toBe('Chisels');
+  });
+
   it('is not set back by a judgement that is older than what it has', () => {
     const newer = {
       ...DETAIL,
