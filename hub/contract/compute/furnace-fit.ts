@@ -34,7 +34,7 @@ export const FurnaceFitQuestion = z
     run: z
       .array(z.strictObject({ atMs: EpochMs, chamberCelsius: z.number(), loadCelsius: z.number() }))
       .max(MOST_FIT_POINTS)
-      .describe('In order of time, 12 points at least; beyond 100 evenly thinned'),
+      .describe('In order of time, 12 points at least; beyond 200 evenly thinned'),
   })
   .meta({
     id: 'FurnaceFitQuestion',

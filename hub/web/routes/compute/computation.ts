@@ -15,7 +15,7 @@ interface Plan<Question extends z.ZodType, Answer extends z.ZodType> {
   readonly summary: string;
   readonly question: Question;
   readonly answer: Answer;
-  readonly run: (question: z.output<Question>) => Frozen<z.input<Answer>>;
+  readonly run: (question: z.output<Question>) => Frozen<z.input<Answer>> | Promise<Frozen<z.input<Answer>>>;
 }
 
 /** One question that the hub answers out of hub/physics. */
@@ -43,9 +43,9 @@ export function computation<Question extends z.ZodType, Answer extends z.ZodType
     responses: { 200: json(answer, 'The answer') },
   });
   const mount = (app: OpenAPIHono): void => {
-    app.openapi(route, (c) => {
+    app.openapi(route, async (c) => {
       const asked = c.req.valid('json' as never) as z.output<Question>;
-      return c.json(plan.run(asked) as object, 200) as never;
+      return c.json((await plan.run(asked)) as object, 200) as never;
     });
   };
   return { name, question, answer, mount };

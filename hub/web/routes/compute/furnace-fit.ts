@@ -1,28 +1,16 @@
 import { FurnaceFitAnswer, FurnaceFitQuestion } from '../../../contract/compute/furnace-fit.ts';
 import { showPlusMinus } from '../../../contract/significant.ts';
 import { PhysicsError } from '../../../physics/errors.ts';
-import { fitFurnace } from '../../../physics/heat/furnace-fit.ts';
-import { evenly, workMeter } from './bounds.ts';
 import { computation } from './computation.ts';
-import { bodyOf } from './pieces.ts';
-
-/**
- * A fit follows the piece some forty times. A longer run is thinned to this many points, and one that costs more
- * than the bound all the same (a thin piece in a chamber that swings for hours) is refused. It is the dearest of
- * all questions: up to about 0.4 s of the hub's thread, and asked only when somebody fits a furnace.
- */
-const MOST_SETTLED = 1_000_000;
-const MOST_POINTS_FITTED = 60;
-const INTERVALS = 6;
+import { fitApart } from './fit-apart.ts';
 
 export const furnaceFit = computation({
   name: 'furnace-fit',
   summary: "A furnace's own emissivity and film coefficient, fitted to a recorded run",
   question: FurnaceFitQuestion,
   answer: FurnaceFitAnswer,
-  run: ({ run, loadAt, ...piece }) => {
-    const body = bodyOf(piece, workMeter(MOST_SETTLED), INTERVALS);
-    const { filmWM2K, ...fit } = fitFurnace({ body, run: evenly(run, MOST_POINTS_FITTED), loadAt });
+  run: async ({ run, loadAt, ...piece }) => {
+    const { filmWM2K, ...fit } = await fitApart({ piece, run, loadAt });
     requireDetermined(fit.emissivityStandardError, fit.filmStandardError, fit.correlation);
     return {
       ...fit,
