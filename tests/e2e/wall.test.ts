@@ -64,14 +64,15 @@ describe('the wall', () => {
       .first()
       .waitFor();
     expect(await banner.locator('svg').count()).toBeGreaterThan(0);
-    await banner
-      .getByRole('button', { name: /^Acknowledge/ })
-      .first()
-      .click();
-    await banner.getByText('seen').first().waitFor();
-    const alarms = await hub.api('GET', 'alarms?state=open');
-    expect(alarms.filter((alarm: { state: string }) => alarm.state === 'acknowledged')).toHaveLength(1);
-    expect(alarms.every((alarm: { guidance: string[] }) => alarm.guidance.length > 2)).toBe(true);
+    // The first limit's alarm follows a moment later and is a second alarm of its own: this press is for this one.
+    const press = banner.getByRole('button', { name: 'Acknowledge: Carbon monoxide above the second limit' });
+    await press.click();
+    await press.waitFor({ state: 'detached' });
+    const alarms: { kind: string; state: string; acknowledgedBy: string | null; guidance: string[] }[] =
+      await hub.api('GET', 'alarms?state=open');
+    const danger = alarms.filter((alarm) => alarm.kind === 'unsafe-air-second');
+    expect(danger).toEqual([expect.objectContaining({ state: 'acknowledged', acknowledgedBy: 'wall' })]);
+    expect(alarms.every((alarm) => alarm.guidance.length > 2)).toBe(true);
   });
 
   it('holds the next move and the temperature at twenty minutes of arc for the screen that is set', async () => {
