@@ -8,7 +8,13 @@ export type Matrix = readonly Vector[];
 
 /** An n by m matrix from a rule. */
 export function matrixOf(n: number, m: number, entry: (row: number, column: number) => number): number[][] {
-  return Array.from({ length: n }, (_, i) => Array.from({ length: m }, (__, j) => entry(i, j)));
+  const rows: number[][] = [];
+  for (let i = 0; i < n; i++) {
+    const row: number[] = [];
+    for (let j = 0; j < m; j++) row.push(entry(i, j));
+    rows.push(row);
+  }
+  return rows;
 }
 
 export function identity(n: number): Matrix {
@@ -21,8 +27,17 @@ export function transposed(a: Matrix): Matrix {
 
 /** The product a b. */
 export function times(a: Matrix, b: Matrix): Matrix {
-  const columns = transposed(b);
-  return a.map((row) => columns.map((column) => dot(row, column)));
+  const width = b[0]?.length ?? 0;
+  return a.map((row) => {
+    const product = new Array<number>(width).fill(0);
+    for (let k = 0; k < row.length; k++) {
+      const factor = row[k] ?? 0;
+      const other = b[k];
+      if (factor === 0 || other === undefined) continue;
+      for (let j = 0; j < width; j++) product[j] = (product[j] ?? 0) + factor * (other[j] ?? 0);
+    }
+    return product;
+  });
 }
 
 /** The product a x. */

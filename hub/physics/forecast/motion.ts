@@ -9,19 +9,18 @@ export interface Process {
   readonly diffusion: Matrix;
 }
 
-/** A part of the step in which no rate turns by more than this is short enough for a Taylor row. */
-const SHORT = 0.5;
-const TERMS = 14;
+/** A part of the step in which no rate turns by more than this is short enough for Taylor rows of so many terms. */
+const SHORT = 0.25;
+const TERMS = 13;
 const LONGEST_SECONDS = 86_400;
 
 /**
  * The step of a process over some seconds.
  *
- * A short part by the exponential of one block matrix, then doubled: F(2t) = F F and Q(2t) = F Q F' + Q. The block
- * over the whole step would hold growing exponentials of the fastest rate (a quick probe, a long step) and lose every
- * digit of Q; doubling only ever adds what is positive.
- *
- * Source: C. F. Van Loan, IEEE Transactions on Automatic Control 23(3), 1978.
+ * A short part by Taylor rows of dF/dt = A F and of Lyapunov's equation dQ/dt = A Q + Q A' + D, then doubled:
+ * F(2t) = F F and Q(2t) = F Q F' + Q. The usual one exponential of a block matrix (C. F. Van Loan, IEEE Trans. Automatic
+ * Control 23(3), 1978) holds growing exponentials of the fastest rate (a quick probe, a long step) and loses every
+ * digit of Q there; doubling only ever adds what is positive.
  *
  * @param seconds 0 to a day
  * @throws PhysicsError `out-of-range`
@@ -40,27 +39,18 @@ export function motionOver(process: Process, seconds: number): Motion {
   return { transition, noise };
 }
 
-/** exp([[-A, Q], [0, A']] t) = [[.., F^-1 Q(t)], [0, F']]. */
 function shortMotion({ drift, diffusion }: Process, seconds: number): Motion {
-  const n = drift.length;
-  const block = matrixOf(2 * n, 2 * n, (i, j) => {
-    if (i < n && j < n) return -(drift[i]?.[j] ?? 0) * seconds;
-    if (i < n) return (diffusion[i]?.[j - n] ?? 0) * seconds;
-    return j < n ? 0 : (drift[j - n]?.[i - n] ?? 0) * seconds;
-  });
-  const power = shortExponential(block);
-  const transition = transposed(power.slice(n).map((row) => row.slice(n)));
-  const upper = power.slice(0, n).map((row) => row.slice(n));
-  return { transition, noise: symmetric(times(transition, upper)) };
-}
-
-/** e to the power of a matrix of small entries, by its Taylor row. */
-function shortExponential(a: Matrix): Matrix {
-  let result = identity(a.length);
-  let term = result;
+  const step = scaled(drift, seconds);
+  let transition = identity(drift.length);
+  let noise = scaled(diffusion, seconds);
+  let [power, part] = [transition, noise];
   for (let k = 1; k <= TERMS; k++) {
-    term = scaled(times(term, a), 1 / k);
-    result = plus(result, term);
+    power = scaled(times(step, power), 1 / k);
+    transition = plus(transition, power);
+    // The part is symmetric, so that part A' is the mirror of A part.
+    const half = times(step, part);
+    part = scaled(plus(half, transposed(half)), 1 / (k + 1));
+    noise = plus(noise, part);
   }
-  return result;
+  return { transition, noise };
 }
