@@ -53,7 +53,7 @@ export function scaled(a: Matrix, factor: number): Matrix {
   return a.map((row) => row.map((entry) => entry * factor));
 }
 
-/** The same matrix with the rounding that made it unequal to its mirror image shared between both halves. */
+/** The same matrix with the rounding that made it unequal to its mirror image spread over both halves. */
 export function symmetric(a: Matrix): Matrix {
   return a.map((row, i) => row.map((entry, j) => (entry + (a[j]?.[i] ?? 0)) / 2));
 }
