@@ -4,5 +4,12 @@ export default defineConfig({
   root: 'dashboard',
   base: '/',
   build: { outDir: '../dist/dashboard', emptyOutDir: true, assetsInlineLimit: 0, sourcemap: true },
+  // In development the screens come from here, everything else from a hub on its usual port.
+  server: {
+    proxy: {
+      '/api/v1': { target: 'http://127.0.0.1:7625', ws: true },
+      '/openapi.json': 'http://127.0.0.1:7625',
+    },
+  },
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
 });

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import {
+  About,
   type AdoptRequest,
   Binding,
   type BindingDraft,
@@ -28,10 +29,6 @@ export type ChannelChange = z.input<typeof ChannelPatch>;
 export type BindingInput = z.input<typeof BindingDraft>;
 export type SettingsChange = z.input<typeof ShopSettingsPatch>;
 export type AdoptInput = z.input<typeof AdoptRequest>;
-
-/** The shop, and where a node connects. */
-export const About = z.object({ shop: Shop, mqtt: z.string(), version: z.string(), now: z.int() });
-export type About = z.infer<typeof About>;
 
 /** The questions of the setup pages: what the shop is made of. */
 export interface SetupApi {

@@ -43,7 +43,9 @@ export function toColumns(
   const [high = [], low = [], middle = [], ...curves] = tables.map((table) =>
     column(table, place, at.length),
   );
-  return { at, high, low, plan: middle, curves };
+  // A plan has a few corners: between them it has a value at every instant, or its band would lose its fill when
+  // somebody looks closely between two of them.
+  return { at, high: joined(at, high), low: joined(at, low), plan: joined(at, middle), curves };
 }
 
 /** Two points of a plan may share an instant (a quench): the second is moved on by a millisecond. */
@@ -76,6 +78,28 @@ function column(table: Points, place: ReadonlyMap<number, number>, length: numbe
     if (index !== undefined) cells[index] = value;
   }
   return cells;
+}
+
+/** The straight lines between the cells that say something, at every instant between them. */
+function joined(at: readonly number[], cells: readonly Cell[]): Cell[] {
+  const filled = [...cells];
+  let last = -1;
+  for (const [index, value] of cells.entries()) {
+    if (typeof value !== 'number') continue;
+    const start = cells[last];
+    if (typeof start === 'number') fillBetween(at, filled, last, index);
+    last = index;
+  }
+  return filled;
+}
+
+function fillBetween(at: readonly number[], cells: Cell[], from: number, to: number): void {
+  const [first, second] = [cells[from], cells[to]];
+  const [start, end] = [at[from] ?? 0, at[to] ?? 0];
+  if (typeof first !== 'number' || typeof second !== 'number') return;
+  for (let index = from + 1; index < to; index += 1) {
+    cells[index] = first + ((second - first) * ((at[index] ?? start) - start)) / (end - start);
+  }
 }
 
 /**

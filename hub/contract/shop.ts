@@ -263,3 +263,9 @@ export const AdoptRequest = z
 export const ShopSettingsPatch = z
   .strictObject(patchShape(ShopSettings.shape))
   .meta({ id: 'ShopSettingsPatch' });
+
+/** The shop, and where a node connects: what `GET /api/v1/shop` answers. */
+export const About = z
+  .object({ shop: Shop, mqtt: z.string().describe('Where nodes publish'), version: z.string(), now: EpochMs })
+  .meta({ id: 'About' });
+export type About = z.infer<typeof About>;

@@ -7,10 +7,19 @@ import {
   secondsToRise,
   slide,
 } from '../../hub/judging/slope.ts';
-import { NORRIS, NORRIS_CERTIFIED, PONTIUS, PONTIUS_CERTIFIED } from '../reference/nist-strd-regression.ts';
+import { REGRESSION } from '../reference/strd.ts';
 
-const asSamples = (pairs: readonly (readonly [number, number])[]): Sample[] =>
-  pairs.map(([x, y]) => ({ at: x * 1000, value: y }));
+/** A set of NIST StRD as samples, one second a unit of x, with its certified values. */
+function certified(name: string): {
+  samples: Sample[];
+  coefficients: readonly number[];
+  errors: readonly number[];
+} {
+  const set = REGRESSION.find((candidate) => candidate.name === name);
+  if (!set) throw new Error(`there is no set ${name}`);
+  const samples = set.rows.map(([x = Number.NaN], i) => ({ at: x * 1000, value: set.y[i] ?? Number.NaN }));
+  return { samples, coefficients: set.certified.coefficients, errors: set.certified.standardErrors };
+}
 
 /** A first-order approach to `end` with time constant `tau` seconds, sampled once a second. */
 const approach = (start: number, end: number, tau: number, from: number, seconds: number): Sample[] =>
@@ -21,15 +30,18 @@ const approach = (start: number, end: number, tau: number, from: number, seconds
 
 describe('least squares', () => {
   it('fits a line as NIST certifies it (StRD Norris)', () => {
-    const trend = lineTrend(asSamples(NORRIS));
-    expect(trend?.perSecond).toBeCloseTo(NORRIS_CERTIFIED.slope, 11);
-    expect(trend?.error).toBeCloseTo(NORRIS_CERTIFIED.slopeError, 11);
-    expect(trend?.value).toBeCloseTo(NORRIS_CERTIFIED.intercept + NORRIS_CERTIFIED.slope * 0.5, 10);
+    const { samples, coefficients, errors } = certified('Norris');
+    const [intercept = Number.NaN, slope = Number.NaN] = coefficients;
+    const trend = lineTrend(samples);
+    expect(trend?.perSecond).toBeCloseTo(slope, 11);
+    expect(trend?.error).toBeCloseTo(errors[1] ?? Number.NaN, 11);
+    expect(trend?.value).toBeCloseTo(intercept + slope * 0.5, 10);
   });
 
   it('fits a parabola as NIST certifies it (StRD Pontius)', () => {
-    const trend = curveTrend(asSamples(PONTIUS));
-    const { linear, quadratic } = PONTIUS_CERTIFIED;
+    const { samples, coefficients } = certified('Pontius');
+    const [, linear = Number.NaN, quadratic = Number.NaN] = coefficients;
+    const trend = curveTrend(samples);
     const slopeAtEnd = linear + 2 * quadratic * 3_000_000;
     expect((trend?.perSecond ?? 0) / slopeAtEnd).toBeCloseTo(1, 9);
     expect((trend?.perSecondSquared ?? 0) / (2 * quadratic)).toBeCloseTo(1, 7);

@@ -1,13 +1,8 @@
 import type { OpenAPIHono } from '@hono/zod-openapi';
-import { z } from 'zod';
-import { Shop, ShopSettings, ShopSettingsPatch } from '../../contract/shop.ts';
+import { About, Shop, ShopSettings, ShopSettingsPatch } from '../../contract/shop.ts';
 import type { WebParts } from '../parts.ts';
 import { answerInvalid } from '../problem.ts';
 import { declareRoute, json, jsonBody } from '../route.ts';
-
-const About = z
-  .object({ shop: Shop, mqtt: z.string(), version: z.string(), now: z.int() })
-  .meta({ id: 'About', description: 'The shop, and where a node connects' });
 
 const read = declareRoute('look', {
   method: 'get',

@@ -25,9 +25,17 @@ describe('the columns of a chart', () => {
       'Cel',
     );
     expect(columns.at).toEqual([0, 1000, 2000, 3000, 5000]);
-    expect(columns.plan).toEqual([20, undefined, 60, undefined, undefined]);
+    expect(columns.plan).toEqual([20, 40, 60, undefined, undefined]);
     expect(columns.curves).toEqual([[20, 30, undefined, null, 70]]);
     expect(columns.high[0]).toBe(30);
+  });
+
+  it('give the plan and its band a value at every instant between its corners, so that a close look keeps the fill', () => {
+    const columns = toColumns([point(0, 0), point(10_000, 100)], [curve()], 'Cel');
+    expect(columns.at).toEqual([0, 1000, 5000, 10_000]);
+    expect(columns.plan).toEqual([0, 10, 50, 100]);
+    expect(columns.low).toEqual([-10, 0, 40, 90]);
+    expect(columns.curves[0]?.[3]).toBeUndefined();
   });
 
   it('draws only what is good: neither faults nor readings from the future', () => {
