@@ -31,6 +31,7 @@ export function firingPart(context: Context): FiringPart {
       simulated: row.simulated === 1,
       schedule: fromJson<Schedule>(row.schedule),
       watchedChannels: statements.watched.all(row.id),
+      pieces: [],
       judgement: judgements.read(row.id),
       confirmations: statements.confirmations.all(row.id),
     };

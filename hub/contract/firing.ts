@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { Alarm, AlarmKind, Params } from './alarm.ts';
+import { LoadPiece } from './load.ts';
 import { ChannelUncertainty } from './probe.ts';
 import { EpochMs, Gap, ReadingSeries } from './reading.ts';
 import { Schedule } from './schedule.ts';
@@ -25,6 +26,11 @@ export const FiringDraft = z
       .default([])
       .describe('For a firing recorded afterwards: what the smith had done, and when'),
     endedAt: EpochMs.optional().describe('Only with startedAt: records a firing that is already over'),
+    pieces: z
+      .array(z.strictObject({ pieceId: Id, routeStepId: Id.nullable().default(null) }))
+      .max(60)
+      .default([])
+      .describe('The load: pieces, and the step of its route that this firing is for each'),
   })
   .meta({ id: 'FiringDraft' });
 export type FiringDraft = z.infer<typeof FiringDraft>;
@@ -166,6 +172,7 @@ export const Firing = z
     endedAt: EpochMs.nullable(),
     schedule: Schedule.describe('The frozen copy'),
     watchedChannels: z.array(Id).describe('Channels the soak clock listens to, frozen at the start'),
+    pieces: z.array(LoadPiece).default([]).describe('The load, frozen at the start; empty: not known'),
     createdAt: EpochMs,
   })
   .meta({ id: 'Firing' });
@@ -179,7 +186,7 @@ export type FiringDetail = z.infer<typeof FiringDetail>;
 /** One row of the firings list. */
 export const FiringSummary = z
   .object({
-    ...Firing.omit({ schedule: true, watchedChannels: true }).shape,
+    ...Firing.omit({ schedule: true, watchedChannels: true, pieces: true }).shape,
     furnaceName: z.string(),
     scheduleName: z.string(),
     verdict: FiringVerdict,

@@ -133,6 +133,7 @@ export class FiringDesk {
       endedAt,
       schedule,
       watchedChannels: this.#watchedChannels(furnace),
+      pieces: [],
       createdAt: now,
     });
     for (const { segment, at } of draft.confirmations) this.#archive.confirmSegment(row.id, segment, at);

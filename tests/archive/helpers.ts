@@ -92,6 +92,7 @@ export function firingDraft(furnaceId: string, extra: Partial<Firing> = {}): Omi
     endedAt: null,
     schedule,
     watchedChannels: ['channel-b', 'channel-a'],
+    pieces: [],
     createdAt: T0,
     ...extra,
   };

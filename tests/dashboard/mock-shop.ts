@@ -111,6 +111,7 @@ export function liveFiring(facts: FiringFacts): LiveFiring {
       endedAt: null,
       schedule: facts.schedule,
       watchedChannels: [...facts.watched],
+      pieces: [],
       createdAt: facts.startedAt,
     },
     judgement: {

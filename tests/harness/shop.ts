@@ -123,6 +123,7 @@ export function makeShop(start = MORNING): TestShop {
         title: '',
         note: '',
         confirmations: [],
+        pieces: [],
       }),
     run(seconds, values) {
       for (let second = 0; second < seconds; second++) {
