@@ -1,4 +1,5 @@
 import { Masthead } from './masthead.tsx';
+import { SubPlacesNav } from './places-nav.tsx';
 import { currentRoute } from './router.ts';
 import { type Shell, ShellContext } from './shell.ts';
 import { viewOf } from './views.tsx';
@@ -13,6 +14,7 @@ export function App({ shell }: { readonly shell: Shell }) {
       <div class={`${state} app-${route.view === 'wall' ? 'wall' : 'page'}`}>
         <ConnectionBand />
         <Masthead />
+        <SubPlacesNav />
         {viewOf(route)}
       </div>
     </ShellContext.Provider>

@@ -10,6 +10,7 @@ export type Route =
   | { readonly view: 'firing'; readonly id: string }
   | { readonly view: 'schedules' }
   | { readonly view: 'schedule'; readonly id: string }
+  | { readonly view: 'steel'; readonly name: string }
   | { readonly view: 'setup'; readonly section: string }
   | { readonly view: 'unknown'; readonly path: string };
 
@@ -29,6 +30,8 @@ export function parseRoute(hash: string): Route {
       return tail === '' ? { view: 'firings' } : { view: 'firing', id: tail };
     case 'schedules':
       return tail === '' ? { view: 'schedules' } : { view: 'schedule', id: tail };
+    case 'steel':
+      return { view: 'steel', name: tail };
     case 'setup':
       return { view: 'setup', section: tail };
     default:
@@ -49,6 +52,8 @@ export function hrefTo(route: Route): string {
       return '#/schedules';
     case 'schedule':
       return `#/schedules/${encodeURIComponent(route.id)}`;
+    case 'steel':
+      return route.name === '' ? '#/steel' : `#/steel/${encodeURIComponent(route.name)}`;
     case 'setup':
       return route.section === '' ? '#/setup' : `#/setup/${encodeURIComponent(route.section)}`;
     case 'unknown':

@@ -6,6 +6,7 @@ import type { Route } from './router.ts';
 import { SchedulePage } from './schedules/schedule.tsx';
 import { Schedules } from './schedules/schedules.tsx';
 import { Setup } from './setup/setup.tsx';
+import { SteelPage } from './steel/steel.tsx';
 import { Wall } from './wall/wall.tsx';
 
 /** Which view shows a route. A new view is a folder and a row here. */
@@ -21,6 +22,8 @@ export function viewOf(route: Route): VNode {
       return <Schedules />;
     case 'schedule':
       return <SchedulePage key={route.id} id={route.id} />;
+    case 'steel':
+      return <SteelPage name={route.name} />;
     case 'setup':
       return <Setup section={route.section} />;
     case 'unknown':

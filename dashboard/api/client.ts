@@ -12,6 +12,7 @@ import {
 } from '../../hub/contract/firing.ts';
 import { ReadingSeries } from '../../hub/contract/reading.ts';
 import { type DisplayUnit, Schedule, type ScheduleDraft } from '../../hub/contract/schedule.ts';
+import { type ComputeApi, createComputeApi } from './compute-client.ts';
 import { API, createSend, type Fetch } from './request.ts';
 import { createSetupApi, type SetupApi } from './setup-client.ts';
 
@@ -46,6 +47,7 @@ export interface AlarmQuery {
 /** Every question the screens ask the hub. Each answer is parsed; each failure is an `ApiError`. */
 export interface Api {
   readonly setup: SetupApi;
+  readonly compute: ComputeApi;
   listSchedules(): Promise<Schedule[]>;
   schedule(id: string): Promise<Schedule>;
   createSchedule(draft: ScheduleInput): Promise<Schedule>;
@@ -77,6 +79,7 @@ export function createApi(fetchLike: Fetch, base = ''): Api {
   const at = (folder: string, id: string, rest = '') => `${API}/${folder}/${encodeURIComponent(id)}${rest}`;
   return {
     setup: createSetupApi(send, sendForNothing),
+    compute: createComputeApi(send),
     listSchedules: () => send({ method: 'GET', path: `${API}/schedules` }, z.array(Schedule)),
     schedule: (id) => send({ method: 'GET', path: at('schedules', id) }, Schedule),
     createSchedule: (body) => send({ method: 'POST', path: `${API}/schedules`, body }, Schedule),

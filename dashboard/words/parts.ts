@@ -11,9 +11,11 @@ export const partWords = {
 export const shellWords = {
   product: 'Soakwatch',
   nav: 'Pages',
+  navUnder: 'Pages of this place',
   wall: 'Wall',
   firings: 'Firings',
   schedules: 'Schedules',
+  steel: 'Steel',
   setup: 'Setup',
   toNight: 'Night',
   toDay: 'Day',

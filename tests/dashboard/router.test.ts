@@ -8,6 +8,8 @@ describe('the address of a page', () => {
     { view: 'firing', id: 'a/b c%' },
     { view: 'schedules' },
     { view: 'schedule', id: 'new' },
+    { view: 'steel', name: '' },
+    { view: 'steel', name: '42CrMo4 / 4140' },
     { view: 'setup', section: '' },
     { view: 'setup', section: 'nodes' },
   ];

@@ -1,0 +1,43 @@
+import type { Route } from './router.ts';
+import { shellWords } from './words/parts.ts';
+
+/** A place reached from the top line, or one of the places under it. */
+export interface SubPlace {
+  readonly route: Route;
+  readonly word: string;
+  /** The views that count as being here. */
+  readonly views: readonly Route['view'][];
+}
+
+export interface Place extends SubPlace {
+  /** Shown as a second line while one is in this place; one row alone would only repeat the top line. */
+  readonly under: readonly SubPlace[];
+}
+
+/**
+ * Where one can go, in the order of the top line. A new page is a row here: at the top, or `under` the place it
+ * belongs to. A place with places under it lists their views too.
+ */
+export const PLACES: readonly Place[] = [
+  { route: { view: 'wall' }, word: shellWords.wall, views: ['wall'], under: [] },
+  { route: { view: 'firings' }, word: shellWords.firings, views: ['firings', 'firing'], under: [] },
+  { route: { view: 'schedules' }, word: shellWords.schedules, views: ['schedules', 'schedule'], under: [] },
+  {
+    route: { view: 'steel', name: '' },
+    word: shellWords.steel,
+    views: ['steel'],
+    under: [{ route: { view: 'steel', name: '' }, word: shellWords.steel, views: ['steel'] }],
+  },
+  { route: { view: 'setup', section: '' }, word: shellWords.setup, views: ['setup'], under: [] },
+];
+
+/** The place of the top line that a view belongs to; undefined for a page that has none. */
+export function placeOf(view: Route['view'], places: readonly Place[] = PLACES): Place | undefined {
+  return places.find(({ views }) => views.includes(view));
+}
+
+/** The places to show in the second line on a view: none where there is nothing to choose between. */
+export function placesUnder(view: Route['view'], places: readonly Place[] = PLACES): readonly SubPlace[] {
+  const under = placeOf(view, places)?.under ?? [];
+  return under.length > 1 ? under : [];
+}
