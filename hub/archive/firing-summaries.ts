@@ -2,7 +2,7 @@ import type { FiringSummary } from '../contract/firing.ts';
 import type { Context } from './context.ts';
 import type { Archive, FiringFilter } from './types.ts';
 
-type Stored = Omit<FiringSummary, 'simulated'> & { simulated: number };
+type Stored = Omit<FiringSummary, 'simulated' | 'marks'> & { simulated: number };
 
 const SELECT = `
   SELECT f.id, f.furnace_id AS furnaceId, f.title, f.note, f.status, f.simulated,
@@ -32,6 +32,6 @@ export function summaryPart({ db }: Context): Pick<Archive, 'firings'> {
       db
         .prepare<[object], Stored>(summarySql(filter))
         .all({ status: null, furnaceId: null, before: null, ...filter })
-        .map((row) => ({ ...row, simulated: row.simulated === 1 })),
+        .map((row) => ({ ...row, simulated: row.simulated === 1, marks: [] })),
   };
 }

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { Alarm, AlarmKind, Params } from './alarm.ts';
-import { LoadPiece } from './load.ts';
+import { LoadPiece, PieceMark } from './load.ts';
 import { ChannelUncertainty } from './probe.ts';
 import { EpochMs, Gap, ReadingSeries } from './reading.ts';
 import { Schedule } from './schedule.ts';
@@ -193,6 +193,7 @@ export const FiringSummary = z
     peakCelsius: z.number().nullable(),
     soakSeconds: z.number().describe('Soak clock over all segments, seconds'),
     alarmCount: z.int(),
+    marks: z.array(PieceMark).default([]).describe('Of the pieces that lay in it, in the order of the load'),
   })
   .meta({ id: 'FiringSummary' });
 export type FiringSummary = z.infer<typeof FiringSummary>;

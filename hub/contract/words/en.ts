@@ -1,8 +1,12 @@
+import { airNotice } from './en-air.ts';
 import { alarmWords } from './en-alarms.ts';
+import { benchWords } from './en-bench.ts';
 import { caution } from './en-caution.ts';
 import { eventWords } from './en-events.ts';
+import { loadWords } from './en-load.ts';
 import { moveWords } from './en-moves.ts';
 import { reasonWords } from './en-reasons.ts';
+import { reminderWords } from './en-reminders.ts';
 import { uncertaintyWords } from './en-uncertainty.ts';
 import type { Words } from './types.ts';
 
@@ -13,5 +17,9 @@ export const ENGLISH: Words = {
   reason: reasonWords,
   event: eventWords,
   uncertainty: uncertaintyWords,
+  reminder: reminderWords,
+  bench: benchWords,
+  load: loadWords,
   caution,
+  airNotice,
 };

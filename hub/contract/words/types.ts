@@ -1,5 +1,7 @@
 import type { AlarmKind, Params } from '../alarm.ts';
+import type { BenchReasonCode } from '../bench.ts';
 import type { FiringEvent, NextMoveCode } from '../firing.ts';
+import type { ReminderCode } from '../reminder.ts';
 import type { DisplayUnit, Schedule } from '../schedule.ts';
 
 /** What can be said against a segment's result. */
@@ -32,6 +34,19 @@ export const UNCERTAINTY_CODES = [
 ] as const;
 export type UncertaintyCode = (typeof UNCERTAINTY_CODES)[number];
 
+/** What numbers about the air do not tell. */
+export const AIR_NOTICE_CODES = [
+  'not-a-safety-device',
+  'no-claim',
+  'where-it-hangs',
+  'gaps-are-held',
+  'estimate-for-an-adult',
+  'alarm-is-no-evidence',
+  'may-be-hydrogen',
+  'holds-for-that-hour',
+] as const;
+export type AirNoticeCode = (typeof AIR_NOTICE_CODES)[number];
+
 export interface AlarmWords {
   /** What is wrong, in a few words. */
   readonly title: string;
@@ -49,7 +64,15 @@ export interface Words {
   reason(code: ReasonCode, params: Params, unit: DisplayUnit): string;
   /** How far a channel can be trusted, and what is not in that. */
   uncertainty(code: UncertaintyCode, params: Params, unit: DisplayUnit): string;
+  /** What the trade reminds itself of at a step: each is common practice without a source. */
+  readonly reminder: Readonly<Record<ReminderCode, string>>;
+  /** Why pieces stand together on the bench list, and why in this order. */
+  bench(code: BenchReasonCode, params: Params, unit: DisplayUnit): string;
+  /** A change of a firing's load, by the marks that went in and came out. */
+  load(taken: readonly string[], left: readonly string[]): string;
   /** The safety note on every record. */
   readonly caution: string;
+  /** What numbers about the air do not tell. */
+  airNotice(code: AirNoticeCode): string;
   event(event: Omit<FiringEvent, 'text'>, schedule: Pick<Schedule, 'segments' | 'displayUnit'>): string;
 }

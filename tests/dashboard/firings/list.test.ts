@@ -20,6 +20,7 @@ function row(id: string, startedAt: number, status: FiringSummary['status'] = 'f
     peakCelsius: 700,
     soakSeconds: 0,
     alarmCount: 0,
+    marks: [],
   };
 }
 
