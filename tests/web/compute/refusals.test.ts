@@ -14,6 +14,12 @@ const TWICE = [
   { atMs: 5, celsius: 500 },
   { atMs: 5, celsius: 400 },
 ];
+const ONE = [{ at: 5, ppm: 40 }];
+const BACKWARDS = [
+  { at: 5, ppm: 40 },
+  { at: 4, ppm: 40 },
+  { at: 6, ppm: 40 },
+];
 const RULE = { fromCelsius: 800, toCelsius: 650, mostCelsiusPerHour: 28 };
 const SLOW = [
   { atMs: 0, celsius: 780 },
@@ -90,6 +96,20 @@ describe('what the science refuses', () => {
     ['grain-growth', { composition: { C: 0.05 }, celsius: 900, hours: 1 }, 'out-of-range'],
     ['arrests', { record: TWICE }, 'bad-input'],
     ['glow', { celsius: 2000 }, 'out-of-range'],
+    ['carbon-monoxide/exposure', { samples: BACKWARDS }, 'bad-input'],
+    ['carbon-monoxide/exposure', { samples: ONE, endAt: 9 * 86_400_000 }, 'too-much-work'],
+    ['carbon-monoxide/exposure', { samples: ONE, profile: { source: 'the keeper' } }, 'bad-input'],
+    ['carbon-monoxide/carboxyhaemoglobin', { ppm: 50, minutes: 60, startPercent: 100 }, 'out-of-range'],
+    [
+      'carbon-monoxide/carboxyhaemoglobin',
+      { ppm: 50, minutes: 60, constants: { bloodMl: 0 } },
+      'out-of-range',
+    ],
+    ['ventilation/decay', { backgroundPpm: 5, samples: ONE }, 'bad-input'],
+    ['gas/orifice-flow', { gas: 'butane', boreMm: 1, gaugePressurePa: 1000 }, 'not-applicable'],
+    ['gas/orifice-flow', { boreMm: 100, gaugePressurePa: 1000 }, 'out-of-range'],
+    ['gas/vapour-pressure', { celsius: 120 }, 'out-of-range'],
+    ['gas/endurance', { contents: 5, draw: { kind: 'net', kilowatts: 0 } }, 'no-solution'],
   ])('%s, %j: %s', async (name, question, code) => {
     const { status, type, body } = await ask(name, question);
     expect({ status, type, code: body.code }).toEqual({
@@ -116,6 +136,11 @@ describe('what is no question at all', () => {
     ['conduction', { ...BAR, shape: 'ring' }, '/shape'],
     ['conduction', { ...BAR, material: { kind: 'plain' } }, '/material/conductivityWattsPerMetreKelvin'],
     ['hardness-conversion', { value: 60, from: 'HRC', to: 'HRC' }, '/to'],
+    ['carbon-monoxide/carboxyhaemoglobin', {}, '/samples'],
+    ['carbon-monoxide/carboxyhaemoglobin', { ppm: 50 }, '/minutes'],
+    ['carbon-monoxide/carboxyhaemoglobin', { samples: ONE, ppm: 50, minutes: 1 }, '/samples'],
+    ['carbon-monoxide/exposure', { samples: [] }, '/samples'],
+    ['gas/vapour-pressure', { celsius: 20, absolutePa: 1e5 }, '/celsius'],
     ['tempering-curve', { steel: '1084', fromCelsius: 500, toCelsius: 400 }, '/toCelsius'],
   ])('%s, %j is refused at %s', async (name, question, path) => {
     const { status, body } = await ask(name, question);

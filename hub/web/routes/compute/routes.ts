@@ -1,4 +1,5 @@
 import type { OpenAPIHono } from '@hono/zod-openapi';
+import { carbonMonoxideExposure, carboxyhaemoglobin, ventilationDecay } from './air.ts';
 import { buriedBar, coolingRule } from './annealing.ts';
 import { arrests } from './arrests.ts';
 import { carbonDiffusion, decarburisation } from './carbon.ts';
@@ -7,6 +8,7 @@ import { conduction } from './conduction.ts';
 import { cooling } from './cooling.ts';
 import { critical, magnet } from './critical-temperatures.ts';
 import { furnaceFit } from './furnace-fit.ts';
+import { gasEndurance, orificeFlow, vapourPressure } from './gas.ts';
 import { glow } from './glow.ts';
 import { grainGrowth } from './grain-growth.ts';
 import { hardenability } from './hardenability.ts';
@@ -48,6 +50,12 @@ export const COMPUTATIONS: readonly Computation[] = [
   grainGrowth,
   arrests,
   glow,
+  carbonMonoxideExposure,
+  carboxyhaemoglobin,
+  ventilationDecay,
+  orificeFlow,
+  vapourPressure,
+  gasEndurance,
 ];
 
 export function computeRoutes(app: OpenAPIHono): void {
