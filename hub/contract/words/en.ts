@@ -5,6 +5,7 @@ import { caution } from './en-caution.ts';
 import { eventWords } from './en-events.ts';
 import { loadWords } from './en-load.ts';
 import { moveWords } from './en-moves.ts';
+import { rationaleWords } from './en-rationale.ts';
 import { reasonWords } from './en-reasons.ts';
 import { reminderWords } from './en-reminders.ts';
 import { uncertaintyWords } from './en-uncertainty.ts';
@@ -13,6 +14,7 @@ import type { Words } from './types.ts';
 /** English. */
 export const ENGLISH: Words = {
   alarm: alarmWords,
+  rationale: rationaleWords,
   nextMove: moveWords,
   reason: reasonWords,
   event: eventWords,

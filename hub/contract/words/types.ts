@@ -56,9 +56,20 @@ export interface AlarmWords {
   readonly guidance: string[];
 }
 
+/** Why an alarm exists: its rationalisation in words. */
+export interface RationaleWords {
+  readonly name: string;
+  readonly cause: string;
+  /** What comes of it if nobody acts. */
+  readonly consequence: string;
+  /** What to do first. */
+  readonly action: string;
+}
+
 /** Everything that a person reads from the hub, in one language. Temperatures are shown in `unit`. */
 export interface Words {
   alarm(kind: AlarmKind, params: Params, unit: DisplayUnit): AlarmWords;
+  rationale(kind: AlarmKind): RationaleWords;
   /** At most 34 characters: it is read from five metres. */
   nextMove(code: NextMoveCode, params: Params, unit: DisplayUnit): string;
   reason(code: ReasonCode, params: Params, unit: DisplayUnit): string;
