@@ -1,13 +1,15 @@
 import type { Furnace } from '../contract/shop.ts';
-import { type Context, mustChange } from './context.ts';
+import { type Context, fromJson, mustChange } from './context.ts';
 import type { Archive } from './types.ts';
 
-type FurnaceRow = Omit<Furnace, 'archived'> & { archived: number };
+/** `fit` is a JSON document. */
+type FurnaceRow = Omit<Furnace, 'archived' | 'fit'> & { archived: number; fit: string | null };
 
-const COLUMNS = 'id, name, kind, rated_celsius AS ratedCelsius, note, archived, created_at AS createdAt';
+const COLUMNS = 'id, name, kind, rated_celsius AS ratedCelsius, note, fit, archived, created_at AS createdAt';
 
 function toFurnace(row: FurnaceRow): Furnace {
-  return { ...row, archived: row.archived === 1 };
+  const fit = row.fit === null ? null : fromJson<Furnace['fit']>(row.fit);
+  return { ...row, fit, archived: row.archived === 1 };
 }
 
 export function furnacePart({
@@ -22,7 +24,7 @@ export function furnacePart({
   );
   const update = db.prepare(
     `UPDATE furnaces SET name = @name, kind = @kind, rated_celsius = @ratedCelsius, note = @note,
-       archived = @archived, updated_at = @at WHERE id = @id`,
+       fit = @fit, archived = @archived, updated_at = @at WHERE id = @id`,
   );
 
   return {
@@ -32,12 +34,13 @@ export function furnacePart({
       return row ? toFurnace(row) : null;
     },
     createFurnace(draft, at) {
-      const furnace: Furnace = { ...draft, id: ids(), archived: false, createdAt: at };
+      const furnace: Furnace = { ...draft, id: ids(), fit: null, archived: false, createdAt: at };
       insert.run(furnace);
       return furnace;
     },
     saveFurnace(furnace, at) {
-      const { changes } = update.run({ ...furnace, archived: Number(furnace.archived), at });
+      const fit = furnace.fit === null ? null : JSON.stringify(furnace.fit);
+      const { changes } = update.run({ ...furnace, fit, archived: Number(furnace.archived), at });
       mustChange(changes, 'furnace', furnace.id);
       return furnace;
     },

@@ -115,7 +115,7 @@ export interface Archive {
 
   furnaces(): readonly Furnace[];
   furnace(id: string): Furnace | null;
-  createFurnace(draft: Omit<Furnace, 'id' | 'archived' | 'createdAt'>, at: number): Furnace;
+  createFurnace(draft: Omit<Furnace, 'id' | 'fit' | 'archived' | 'createdAt'>, at: number): Furnace;
   saveFurnace(furnace: Furnace, at: number): Furnace;
 
   nodes(): readonly ShopNode[];

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { ChannelName } from './channel-name.ts';
+import { FurnaceFit } from './furnace-fit.ts';
 import { patchShape } from './patch.ts';
 import { Probe } from './probe.ts';
 import { EpochMs, Reading } from './reading.ts';
@@ -34,7 +35,15 @@ export const FurnaceDraft = z
   })
   .meta({ id: 'FurnaceDraft' });
 export const Furnace = z
-  .object({ id: Id, ...FurnaceDraft.shape, archived: z.boolean(), createdAt: EpochMs })
+  .object({
+    id: Id,
+    ...FurnaceDraft.shape,
+    fit: FurnaceFit.nullable()
+      .default(null)
+      .describe('How heat goes over in it, fitted from a firing; null: the usual values of its kind'),
+    archived: z.boolean(),
+    createdAt: EpochMs,
+  })
   .meta({ id: 'Furnace' });
 export type Furnace = z.infer<typeof Furnace>;
 

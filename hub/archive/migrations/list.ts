@@ -2,6 +2,7 @@ import { sql as shop } from './001-shop.ts';
 import { sql as firings } from './002-firings.ts';
 import { sql as readings } from './003-readings.ts';
 import { sql as probes } from './004-probes.ts';
+import { sql as fitsAndSteels } from './005-fits-and-steels.ts';
 
 /** In order: the n-th brings a file to version n. Released migrations never change; add the next one. */
-export const MIGRATIONS: readonly string[] = [shop, firings, readings, probes];
+export const MIGRATIONS: readonly string[] = [shop, firings, readings, probes, fitsAndSteels];
