@@ -9,8 +9,11 @@ import { furnacePart } from './furnaces.ts';
 import { intakePart } from './intake.ts';
 import { nodePart } from './nodes.ts';
 import { notePart } from './notes.ts';
+import { observationPart } from './observations.ts';
+import { piecePart } from './pieces.ts';
 import { readingPart } from './readings.ts';
 import { refusalPart } from './refusals.ts';
+import { routeTemplatePart } from './route-templates.ts';
 import { schedulePart } from './schedules.ts';
 import { shopPart } from './shop.ts';
 import type { Archive } from './types.ts';
@@ -42,6 +45,9 @@ export function assemble(open: OpenDatabase, options: ArchiveOptions): Archive {
     ...guarded(schedulePart(context)),
     ...guarded(firingPart(context)),
     ...guarded(notePart(context)),
+    ...guarded(piecePart(context)),
+    ...guarded(observationPart(context)),
+    ...guarded(routeTemplatePart(context, options.now)),
     ...guarded(alarmPart(context)),
     ...guarded(refusals),
     ...guarded(intakePart(context, { nodes, channels, readings, refusals })),

@@ -1,7 +1,7 @@
 import type { Firing } from '../contract/firing.ts';
 import type { Context } from './context.ts';
 
-export type StoredFiring = Omit<Firing, 'simulated' | 'schedule' | 'watchedChannels'> & {
+export type StoredFiring = Omit<Firing, 'simulated' | 'schedule' | 'watchedChannels' | 'pieces'> & {
   simulated: number;
   schedule: string;
 };

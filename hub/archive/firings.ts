@@ -5,6 +5,7 @@ import { ArchiveError } from './errors.ts';
 import { firingStatements, type StoredFiring } from './firing-statements.ts';
 import { summaryPart } from './firing-summaries.ts';
 import { judgementPart } from './judgements.ts';
+import { loadPart } from './loads.ts';
 import type { Archive, FiringRow } from './types.ts';
 
 type FiringPart = Pick<
@@ -18,12 +19,15 @@ type FiringPart = Pick<
   | 'saveJudgement'
   | 'confirmSegment'
   | 'deleteFiring'
+  | 'saveLoad'
+  | 'firingsOfPiece'
 >;
 
 export function firingPart(context: Context): FiringPart {
   const { ids, write } = context;
   const judgements = judgementPart(context);
   const statements = firingStatements(context);
+  const loads = loadPart(context);
 
   function toFiring(row: StoredFiring): FiringRow {
     return {
@@ -31,7 +35,7 @@ export function firingPart(context: Context): FiringPart {
       simulated: row.simulated === 1,
       schedule: fromJson<Schedule>(row.schedule),
       watchedChannels: statements.watched.all(row.id),
-      pieces: [],
+      pieces: loads.read(row.id),
       judgement: judgements.read(row.id),
       confirmations: statements.confirmations.all(row.id),
     };
@@ -53,6 +57,7 @@ export function firingPart(context: Context): FiringPart {
     made.watchedChannels.forEach((channel, position) => {
       statements.watch.run(made.id, position, channel);
     });
+    loads.replace(made.id, made.pieces);
     return { ...made, judgement: null, confirmations: [] };
   }
 
@@ -76,5 +81,7 @@ export function firingPart(context: Context): FiringPart {
     saveJudgement: (firingId, judgement) => write(() => judgements.save(firingId, judgement)),
     confirmSegment: (firingId, segment, at) => void statements.confirm.run(firingId, segment, at),
     deleteFiring: (id) => write(() => deleteFiring(id)),
+    saveLoad: (firingId, pieces) => write(() => loads.replace(firingId, pieces)),
+    firingsOfPiece: loads.firingsOfPiece,
   };
 }

@@ -1,4 +1,3 @@
-import type { Alarm } from '../contract/alarm.ts';
 import type { Firing, FiringJudgement, FiringSummary, Note } from '../contract/firing.ts';
 import type { Probe } from '../contract/probe.ts';
 import type {
@@ -21,6 +20,10 @@ import type {
   ShopSettings,
 } from '../contract/shop.ts';
 import type { Quantity } from '../contract/units.ts';
+import type { AlarmStore } from './alarm-types.ts';
+import type { PieceStore } from './piece-types.ts';
+
+export type { AlarmFilter, AlarmRow } from './alarm-types.ts';
 
 /**
  * What the archive promises. Nothing outside `hub/archive` knows how a reading is stored.
@@ -97,17 +100,7 @@ export interface FiringFilter {
   readonly limit: number;
 }
 
-/** Without a state: all. The newest first. */
-export interface AlarmFilter {
-  readonly state?: 'open' | 'all' | undefined;
-  readonly firingId?: string | undefined;
-  readonly limit: number;
-}
-
-/** An alarm as it is kept: the words are made from kind and params when it is shown. */
-export type AlarmRow = Omit<Alarm, 'title' | 'message' | 'guidance'>;
-
-export interface Archive {
+export interface Archive extends PieceStore, AlarmStore {
   readonly readings: ReadingStore;
 
   shop(): Shop;
@@ -164,7 +157,7 @@ export interface Archive {
   /** Ids of firings that are over and that watched this channel at some instant of [from, to]. */
   finishedFiringsWatching(channelId: string, from: number, to: number): readonly string[];
   createFiring(firing: Omit<Firing, 'id'>): FiringRow;
-  /** Writes title, note, status, start and end; the frozen schedule and watched channels stay. */
+  /** Writes title, note, status, start and end; the frozen schedule, watched channels and load stay. */
   saveFiring(firing: Firing): void;
   /** Keeps the judged state: the segment results as rows, the rest as one document. */
   saveJudgement(firingId: string, judgement: FiringJudgement): void;
@@ -175,11 +168,6 @@ export interface Archive {
 
   notes(firingId: string): readonly Note[];
   addNote(note: Omit<Note, 'id'>): Note;
-
-  alarms(filter: AlarmFilter): readonly AlarmRow[];
-  alarm(id: string): AlarmRow | null;
-  /** Inserts or updates by id. */
-  saveAlarms(alarms: readonly AlarmRow[]): void;
 
   /** True when the file answers: for /healthz. */
   alive(): boolean;

@@ -85,7 +85,7 @@ const WRITER = fileURLToPath(new URL('./disk-writer.ts', import.meta.url));
 describe.skipIf(process.platform === 'win32')('a disk that refuses to write', { timeout: 60_000 }, () => {
   it('is told by code each time, and what was told as kept is there, then and after', () => {
     const path = temporaryFile();
-    const limited = 'ulimit -f 800; exec "$@"';
+    const limited = 'ulimit -f 2000; exec "$@"';
     const writer = [process.execPath, '--import', 'tsx', WRITER, path];
     const said = JSON.parse(execFileSync('sh', ['-c', limited, 'sh', ...writer], { encoding: 'utf8' }));
     expect(said).toMatchObject({ codes: ['disk', 'disk', 'disk', 'disk'], kept: said.told, alive: true });

@@ -1,3 +1,4 @@
+import { randomUUID } from 'node:crypto';
 import type { Database } from 'better-sqlite3';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { assemble } from '../../hub/archive/assemble.ts';
@@ -14,7 +15,11 @@ let db: Database;
 beforeAll(() => {
   const open = openDatabase(':memory:');
   db = open.db;
-  archive = assemble(open, { path: ':memory:', ids: countingIds(), simulated: false, now: T0 });
+  const counted = countingIds();
+  let opened = false;
+  const ids = () => (opened ? counted() : randomUUID());
+  archive = assemble(open, { path: ':memory:', ids, simulated: false, now: T0 });
+  opened = true;
   const furnaces = Array.from({ length: FURNACES }, (_, n) => addFurnace(archive, `Furnace ${n}`));
   const fill = db.transaction(() => {
     for (let n = 0; n < COUNT; n += 1) {
@@ -38,8 +43,8 @@ function planOf(filter: FiringFilter): string {
     .join('\n');
 }
 
-/** The first furnace: the shop took the first id. */
-const furnaceId = 'id-000002';
+/** The first furnace: ids are counted once the archive is open. */
+const furnaceId = 'id-000001';
 const filters: [string, FiringFilter, RegExp][] = [
   ['everything', { limit: 50 }, /f USING INDEX firings_by_start/],
   ['before an instant', { limit: 50, before: T0 }, /f USING INDEX firings_by_start \(started_at<\?\)/],

@@ -3,6 +3,7 @@ import { sql as firings } from './002-firings.ts';
 import { sql as readings } from './003-readings.ts';
 import { sql as probes } from './004-probes.ts';
 import { sql as fitsAndSteels } from './005-fits-and-steels.ts';
+import { sql as pieces } from './006-pieces.ts';
 
 /** In order: the n-th brings a file to version n. Released migrations never change; add the next one. */
-export const MIGRATIONS: readonly string[] = [shop, firings, readings, probes, fitsAndSteels];
+export const MIGRATIONS: readonly string[] = [shop, firings, readings, probes, fitsAndSteels, pieces];
