@@ -64,7 +64,10 @@ export function shownUnit(quantity: Quantity, settings: SettingsUnits): Unit {
     case 'emf':
       return unitNamed('mV');
     case 'carbon-monoxide':
-      return unitNamed(BASE_UNIT['carbon-monoxide']);
+    case 'carbon-dioxide':
+    case 'oxygen':
+    case 'relative-humidity':
+      return unitNamed(BASE_UNIT[quantity]);
     default:
       return quantity satisfies never;
   }
@@ -79,6 +82,7 @@ const SHOWN_DECIMALS: Readonly<Record<string, number>> = {
   kg: 1,
   '[lb_av]': 1,
   mV: 3,
+  '%': 1,
 };
 
 /** A base-unit value as number and unit label, the way the shop wants it. */

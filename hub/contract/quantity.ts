@@ -14,6 +14,8 @@ export interface QuantityFacts {
  * Temperature: below any thermocouple table's usual end up to the end of type B (1820 °C, IEC 60584-1).
  * Pressure: gauge; below is a vacuum, above is past a propane cylinder's relief valve.
  * Carbon monoxide: an electrochemical cell's largest stated range is 10 000 ppm; small negatives are zero drift.
+ * Carbon dioxide and oxygen: up to the pure gas; small negatives are zero drift. Humidity: a wet sensor reads a
+ * little over 100 %.
  */
 export const QUANTITY_FACTS: Readonly<Record<Quantity, QuantityFacts>> = {
   temperature: {
@@ -40,5 +42,18 @@ export const QUANTITY_FACTS: Readonly<Record<Quantity, QuantityFacts>> = {
     possible: { low: -0.011, high: 0.08 },
     staleAfterSeconds: 20,
     decimals: 6,
+  },
+  'carbon-dioxide': {
+    label: 'Carbon dioxide',
+    possible: { low: -100, high: 1_000_000 },
+    staleAfterSeconds: 120,
+    decimals: 0,
+  },
+  oxygen: { label: 'Oxygen', possible: { low: -0.5, high: 100 }, staleAfterSeconds: 120, decimals: 1 },
+  'relative-humidity': {
+    label: 'Relative humidity',
+    possible: { low: -5, high: 105 },
+    staleAfterSeconds: 120,
+    decimals: 0,
   },
 };

@@ -17,7 +17,7 @@ export const EpochMs = z.int().min(0).max(8_640_000_000_000_000).describe('Insta
 export const Reading = z
   .object({
     at: EpochMs,
-    value: z.number().describe("Value in the channel's base unit (Cel, Pa, [ppm], kg, V)"),
+    value: z.number().describe("Value in the channel's base unit (Cel, Pa, [ppm], kg, V, %, %RH)"),
     quality: Quality,
     reason: QualityReason.optional(),
   })

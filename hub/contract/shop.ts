@@ -95,6 +95,9 @@ export function likelyRole(quantity: Quantity, furnaceId: string | null): Channe
     case 'mass':
       return 'cylinder-mass';
     case 'carbon-monoxide':
+    case 'carbon-dioxide':
+    case 'oxygen':
+    case 'relative-humidity':
       return 'room-air';
     case 'emf':
       return 'other';

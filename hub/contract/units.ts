@@ -1,11 +1,21 @@
 /**
  * Units at the edge, base units inside.
  *
- * Base units: °C (temperature), Pa gauge (pressure), ppm (carbon monoxide), kg (mass), V (thermocouple emf).
+ * Base units: °C (temperature), Pa gauge (pressure), ppm (carbon monoxide and dioxide), % by volume (oxygen),
+ * % (relative humidity), kg (mass), V (thermocouple emf).
  * Codes are UCUM 2.2 or SenML (RFC 8428 section 12.1); each also answers to the spellings that people type.
  */
 
-export const QUANTITIES = ['temperature', 'pressure', 'carbon-monoxide', 'mass', 'emf'] as const;
+export const QUANTITIES = [
+  'temperature',
+  'pressure',
+  'carbon-monoxide',
+  'mass',
+  'emf',
+  'carbon-dioxide',
+  'oxygen',
+  'relative-humidity',
+] as const;
 export type Quantity = (typeof QUANTITIES)[number];
 
 /** A unit of one quantity. `base = value * scale + offset`. */
@@ -58,6 +68,12 @@ export const UNITS: readonly Unit[] = [
   unit('V', 'emf', 'V', 1, 0, []),
   unit('mV', 'emf', 'mV', 0.001, 0, []),
   unit('uV', 'emf', 'µV', 0.000_001, 0, ['µV', 'μV']),
+  unit('%', 'oxygen', '%', 1, 0, ['%vol', 'vol%']),
+  unit('/', 'oxygen', 'ratio', 100, 0, ['1']),
+  unit('[ppm]', 'carbon-dioxide', 'ppm', 1, 0, ['ppm']),
+  unit('/', 'carbon-dioxide', 'ratio', 1_000_000, 0, ['1']),
+  unit('%', 'carbon-dioxide', '%', 10_000, 0, ['%vol', 'vol%']),
+  unit('%RH', 'relative-humidity', '% RH', 1, 0, ['%']),
 ];
 
 export const BASE_UNIT: Readonly<Record<Quantity, string>> = {
@@ -66,16 +82,28 @@ export const BASE_UNIT: Readonly<Record<Quantity, string>> = {
   'carbon-monoxide': '[ppm]',
   mass: 'kg',
   emf: 'V',
+  'carbon-dioxide': '[ppm]',
+  oxygen: '%',
+  'relative-humidity': '%RH',
 };
 
-const byName = new Map<string, Unit>();
+const byName = new Map<string, readonly Unit[]>();
 for (const entry of UNITS) {
-  for (const name of [entry.code, ...entry.aliases]) byName.set(name, entry);
+  for (const name of [entry.code, ...entry.aliases]) byName.set(name, [...(byName.get(name) ?? []), entry]);
 }
 
-/** The unit that a code or a common spelling names, or undefined when nobody knows it. */
-export function findUnit(name: string): Unit | undefined {
-  return byName.get(name);
+/** Every unit that a code or a common spelling names: ppm is one of two gases, % of three quantities. */
+export function unitsNamed(name: string): readonly Unit[] {
+  return byName.get(name) ?? [];
+}
+
+/**
+ * The unit that a code or a common spelling names, or undefined when nobody knows it.
+ *
+ * @param quantity what it is a unit of; without it the first that bears the name
+ */
+export function findUnit(name: string, quantity?: Quantity): Unit | undefined {
+  return unitsNamed(name).find((each) => quantity === undefined || each.quantity === quantity);
 }
 
 /** A value in `from`, expressed in the quantity's base unit. */

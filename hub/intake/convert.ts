@@ -2,7 +2,8 @@ import type { IncomingReading } from '../archive/types.ts';
 import { QUANTITY_FACTS } from '../contract/quantity.ts';
 import type { Quality, QualityReason } from '../contract/reading.ts';
 import type { Channel } from '../contract/shop.ts';
-import { BASE_UNIT, findUnit, type Quantity, toBase, type Unit } from '../contract/units.ts';
+import { BASE_UNIT, type Quantity, toBase, type Unit, unitsNamed } from '../contract/units.ts';
+import { hintedQuantity } from './hinted-quantity.ts';
 import { type Outcome, quoted, refused, understood } from './outcome.ts';
 import { fromSecondaryUnit } from './senml-units.ts';
 
@@ -66,7 +67,7 @@ function toBaseUnit(measurement: Measurement, channel: KnownChannel | undefined)
       'no unit is said and the channel is not known: say "u" or set the channel up',
     );
   }
-  const known = readUnit(stated, value);
+  const known = readUnit(stated, value, expected ?? hintedQuantity(measurement.name));
   if (!known) return refused('unknown-unit', `the unit ${quoted(stated)} is not known`);
   const { unit } = known;
   if (expected !== null && unit.quantity !== expected) {
@@ -81,12 +82,27 @@ function toBaseUnit(measurement: Measurement, channel: KnownChannel | undefined)
 }
 
 /** By our own table first: it knows what people type. What is left of SenML's secondary units comes second. */
-function readUnit(name: string, value: number): { unit: Unit; value: number } | undefined {
-  const unit = findUnit(name);
+function readUnit(
+  name: string,
+  value: number,
+  wanted: Quantity | null,
+): { unit: Unit; value: number } | undefined {
+  const unit = oneOf(unitsNamed(name), wanted);
   if (unit) return { unit, value };
   const primary = fromSecondaryUnit(name, value);
-  const primaryUnit = primary && findUnit(primary.unit);
+  const primaryUnit = primary && oneOf(unitsNamed(primary.unit), wanted);
   return primaryUnit && { unit: primaryUnit, value: primary.value };
+}
+
+/**
+ * Of several quantities that share a unit, the one that is meant. Where nobody says, a share of the air counts as
+ * carbon monoxide: that mistake is loud. A bare % is not guessed at: it may be a battery.
+ */
+function oneOf(units: readonly Unit[], wanted: Quantity | null): Unit | undefined {
+  const meant = units.find((unit) => unit.quantity === wanted);
+  const [first] = units;
+  const guessable = units.length === 1 || first?.quantity === 'carbon-monoxide' || wanted !== null;
+  return meant ?? (guessable ? first : undefined);
 }
 
 /** How far a value can be trusted. An impossible one is bad whenever it was taken: it is never judged. */

@@ -41,6 +41,7 @@ describe('units on the way in', () => {
     ['lb', 1, 'mass', 0.45359237],
     ['uV', 41.276, 'emf', 0.000041276],
     ['mV', 41.276, 'emf', 0.041276],
+    ['%RH', 43, 'relative-humidity', 43],
   ])('%s: %d of %s is %d in its base unit', (unit, value, quantity, base) => {
     const reading = convert(measured(value, unit));
 
@@ -59,13 +60,54 @@ describe('units on the way in', () => {
     expect(convert(measured(212, null))).toBe('unit-missing');
   });
 
-  test.each(['%RH', 'lon', '', 'furlong', 'min', '__proto__'])('the unit %j is not known here', (unit) => {
+  test.each(['count', 'lon', '', 'furlong', 'min', '__proto__'])('the unit %j is not known here', (unit) => {
     expect(convert(measured(1, unit))).toBe('unknown-unit');
   });
 
   test('a unit of another quantity is refused, whoever named the quantity', () => {
     expect(convert(measured(1, 'Pa'), channel({}))).toBe('wrong-unit');
     expect(convert(measured(1, 'Pa', { quantity: 'temperature' }))).toBe('wrong-unit');
+  });
+
+  /** SenML names '/' and 'ppm' for any share of the air (RFC 8428, RFC 8798): the name or the channel says which gas. */
+  test.each([
+    ['co2', 'ppm', 640, 'carbon-dioxide', 640],
+    ['room/CO2', '/', 0.00064, 'carbon-dioxide', 640],
+    ['o2', '%', 20.9, 'oxygen', 20.9],
+    ['o2', '/', 0.209, 'oxygen', 20.9],
+    ['humidity', '%', 43, 'relative-humidity', 43],
+    ['co', 'ppm', 35, 'carbon-monoxide', 35],
+  ])('%s in %s is told by its name', (name, unit, value, quantity, base) => {
+    expect(convert(measured(value, unit, { name }))).toMatchObject({
+      quantity,
+      value: expect.closeTo(base, 9),
+      quality: 'good',
+    });
+  });
+
+  test('a gas that nobody names counts as carbon monoxide, and a bare % as nothing at all', () => {
+    expect(convert(measured(640, 'ppm', { name: 's1' }))).toMatchObject({ quantity: 'carbon-monoxide' });
+    expect(convert(measured(87, '%', { name: 'battery' }))).toBe('unknown-unit');
+  });
+
+  test('the channel’s own quantity comes before its name', () => {
+    const known = channel({ quantity: 'carbon-dioxide' });
+    expect(convert(measured(640, 'ppm', { name: 'co' }), known)).toMatchObject({
+      quantity: 'carbon-dioxide',
+    });
+    expect(convert(measured(0.064, '%'), known)).toMatchObject({ value: expect.closeTo(640, 9) });
+    expect(convert(measured(43, '%RH'), known)).toBe('wrong-unit');
+  });
+
+  test.each([
+    ['carbon-dioxide', 1_000_001, 'bad'],
+    ['carbon-dioxide', 40_000, 'good'],
+    ['oxygen', 100.1, 'bad'],
+    ['oxygen', 0, 'good'],
+    ['relative-humidity', 106, 'bad'],
+    ['relative-humidity', 101, 'good'],
+  ] as const)('%s of %d in its base unit is %s', (quantity, value, quality) => {
+    expect(convert(measured(value, null), channel({ quantity }))).toMatchObject({ quality });
   });
 
   test('emf is kept as emf under its own channel, and is no temperature', () => {

@@ -32,7 +32,7 @@ export function bindingRoutes(app: OpenAPIHono, parts: WebParts): void {
   app.openapi(list, (c) => c.json([...archive.bindings()], 200));
   app.openapi(create, (c) => {
     const draft = c.req.valid('json');
-    if (findUnit(draft.unit)?.quantity !== draft.quantity) {
+    if (findUnit(draft.unit, draft.quantity) === undefined) {
       throw new WatchError('invalid-request', `${draft.unit} is not a unit of ${draft.quantity}`);
     }
     if (draft.node === null && !draft.topic.split('/').includes('+')) {

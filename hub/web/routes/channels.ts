@@ -118,7 +118,7 @@ export function channelRoutes(app: OpenAPIHono, parts: WebParts): void {
 }
 
 function checkUnit(unit: string | null, quantity: Channel['quantity']): void {
-  if (unit === null || findUnit(unit)?.quantity === quantity) return;
+  if (unit === null || findUnit(unit, quantity) !== undefined) return;
   throw new WatchError(
     'invalid-request',
     `${unit} is not a unit of ${QUANTITY_FACTS[quantity].label.toLowerCase()}`,
@@ -135,7 +135,8 @@ function createOrAdopt({ archive, clock }: WebParts, draft: ChannelDraft): Chann
   if (there?.adopted && !there.archived) {
     throw new WatchError('already-exists', `the node ${draft.node} has a channel ${draft.name} already`);
   }
-  if (there && there.quantity !== draft.quantity) {
+  // What nobody has accepted yet was only guessed at from its unit: the person who sets it up knows better.
+  if (there?.adopted && there.quantity !== draft.quantity) {
     throw new WatchError(
       'conflict',
       `${draft.node}/${draft.name} has sent ${there.quantity} so far, not ${draft.quantity}`,

@@ -97,12 +97,19 @@ export function nodeRoutes(app: OpenAPIHono, parts: WebParts): void {
 
 /** A channel taken in: temperatures go to the furnace, the rest to the shop unless it belongs to the fire. */
 function adopted(channel: Channel, furnaceId: string | null): Channel {
-  const ofFurnace = channel.quantity !== 'carbon-monoxide' ? furnaceId : null;
+  const ofFurnace = isOfTheRoom(channel) ? null : furnaceId;
   const role = channel.role === 'other' ? roleByName(channel, ofFurnace) : channel.role;
   return { ...channel, adopted: true, furnaceId: channel.furnaceId ?? ofFurnace, role };
 }
 
+function isOfTheRoom({ quantity, name }: Channel): boolean {
+  return (
+    likelyRole(quantity, null) === 'room-air' || (quantity === 'temperature' && /room|ambient/i.test(name))
+  );
+}
+
 function roleByName(channel: Channel, furnaceId: string | null): Channel['role'] {
+  if (isOfTheRoom(channel)) return 'room-air';
   if (channel.quantity === 'temperature' && furnaceId !== null && /load|work|piece/i.test(channel.name))
     return 'load';
   return likelyRole(channel.quantity, furnaceId);
