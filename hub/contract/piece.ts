@@ -10,7 +10,7 @@ import { Id } from './shop.ts';
 
 /** One thing made of steel, with the route it must pass and how far along it is. */
 
-/** What a piece is made of: a grade, a composition, or a mill certificate (both). */
+/** What a piece is made of: a grade or own steel, a mill certificate, or a composition. */
 export const PieceSteel = z
   .strictObject({
     grade: z
@@ -20,12 +20,21 @@ export const PieceSteel = z
       .max(64)
       .nullable()
       .default(null)
-      .describe('A grade of GET /api/v1/steels by any of its names'),
+      .describe('A grade of GET /api/v1/steels by any of its names, or an own steel by its name or id'),
     title: z.string().trim().max(80).default('').describe("The shop's own name for it, such as leaf spring"),
-    composition: Composition.nullable().default(null).describe('From the certificate; mass percent'),
+    certificateId: Id.nullable()
+      .default(null)
+      .describe('A mill certificate that is kept: its composition counts'),
+    composition: Composition.nullable()
+      .default(null)
+      .describe('Mass percent, where there is no certificate that is kept; with a grade: sold as that grade'),
   })
-  .superRefine(({ grade, composition }, ctx) => {
-    if (grade !== null || composition !== null) return;
+  .superRefine(({ grade, certificateId, composition }, ctx) => {
+    if (certificateId !== null && composition !== null) {
+      const message = 'a certificate brings its own composition: give one of the two';
+      ctx.addIssue({ code: 'custom', path: ['composition'], message });
+    }
+    if (grade !== null || certificateId !== null || composition !== null) return;
     const message =
       'name a grade of /api/v1/steels or give a composition; for scrap, the grade that it most likely is';
     ctx.addIssue({ code: 'custom', path: ['grade'], message });

@@ -15,6 +15,13 @@ function sections(params: Params): string {
   return `The thickest takes about ${factor?.toFixed(1) ?? '?'} times as long to heat through as the thinnest (at most ${most ?? '?'}: common practice, no source)`;
 }
 
+function furnace(params: Params, rated: string): string {
+  const name = textOf(params, 'furnace', 'This furnace');
+  return params.usual === 1
+    ? `${name} is rated for ${rated} and usual for this step (common practice, no source)`
+    : `${name} is rated for ${rated}; another kind is usual for this step (common practice, no source)`;
+}
+
 /** The sentence for a code and its numbers. */
 export function benchWords(code: BenchReasonCode, params: Params, unit: DisplayUnit): string {
   switch (code) {
@@ -29,7 +36,7 @@ export function benchWords(code: BenchReasonCode, params: Params, unit: DisplayU
     case 'alone-no-partner':
       return 'Nothing else that is due suits its heat and its section';
     case 'furnace-fits':
-      return `${textOf(params, 'furnace', 'This furnace')} is rated for ${at(params, 'ratedCelsius', unit)} and is usual for this step (common practice, no source)`;
+      return furnace(params, at(params, 'ratedCelsius', unit));
     case 'no-furnace':
       return `No furnace is rated for ${at(params, 'targetCelsius', unit)}`;
     case 'temper-first':
