@@ -23,7 +23,7 @@ export function viewOf(route: Route): VNode {
     case 'schedule':
       return <SchedulePage key={route.id} id={route.id} />;
     case 'steel':
-      return <SteelPage name={route.name} />;
+      return <SteelPage key={route.name} name={route.name} />;
     case 'setup':
       return <Setup section={route.section} />;
     case 'unknown':

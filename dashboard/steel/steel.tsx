@@ -1,28 +1,113 @@
 import '../parts/sheets.css';
+import './steel.css';
+import './drawings.css';
+import { useState } from 'preact/hooks';
+import type { z } from 'zod';
+import type { Composition } from '../../hub/contract/compute/steel-choice.ts';
+import type { SteelDetail } from '../../hub/contract/compute/steels.ts';
+import type { DisplayUnit } from '../../hub/contract/schedule.ts';
+import { ApiError } from '../api/error.ts';
+import { LinkButton } from '../parts/button.tsx';
+import { SelectField } from '../parts/field.tsx';
 import { Page } from '../parts/page.tsx';
 import { ProblemNote } from '../parts/problem.tsx';
 import { useAnswer } from '../parts/use-answer.ts';
 import { hrefTo } from '../router.ts';
 import { useShell } from '../shell.ts';
 import { steelWords } from '../words/steel.ts';
+import { Answers } from './answers.tsx';
+import { Choice } from './choice.tsx';
+import { questionOf } from './question.ts';
 
-/** What a steel does with heat: picked from the catalogue. `name` is any name of a grade, or empty. */
+type Grade = z.infer<typeof SteelDetail>;
+
+/** What a steel does with heat. `name` is any name of a grade, or empty. Mount anew for another name. */
 export function SteelPage({ name }: { readonly name: string }) {
-  const { api } = useShell();
-  const { answer } = useAnswer('steels', () => api.compute.listSteels());
+  const { api, feed } = useShell();
+  const [chosen, setChosen] = useState<DisplayUnit | null>(null);
+  const [composition, setComposition] = useState<Composition | null>(null);
+  const [refusal, setRefusal] = useState<unknown>(null);
+  const unit = chosen ?? feed.state.value?.shop.settings.displayUnit ?? 'Cel';
+  const catalogue = useAnswer('steels', () => api.compute.listSteels()).answer;
+  const known = useAnswer<Grade | null>(name, () =>
+    name === '' ? Promise.resolve(null) : api.compute.steel(name),
+  ).answer;
+  const grade = known.state === 'here' ? known.value : null;
+  const question = questionOf(grade?.id ?? '', composition);
   return (
-    <Page title={name === '' ? steelWords.title : name}>
-      {answer.state === 'waiting' && <p role="status">{steelWords.asking}</p>}
-      {answer.state === 'failed' && <ProblemNote error={answer.error} />}
-      {answer.state === 'here' && (
-        <ul aria-label={steelWords.catalogue}>
-          {answer.value.map(({ id, title }) => (
-            <li key={id}>
-              <a href={hrefTo({ view: 'steel', name: id })}>{title}</a>
-            </li>
-          ))}
-        </ul>
+    <Page
+      title={titleOf(name, grade, composition)}
+      actions={
+        <>
+          <UnitSwitch unit={unit} onUnit={setChosen} />
+          <LinkButton href={hrefTo({ view: 'wall' })}>{steelWords.toWall}</LinkButton>
+        </>
+      }
+    >
+      {known.state === 'failed' && <GradeProblem name={name} error={known.error} />}
+      {catalogue.state === 'failed' && <ProblemNote error={catalogue.error} />}
+      {(catalogue.state === 'waiting' || known.state === 'waiting') && (
+        <p role="status">{steelWords.asking}</p>
+      )}
+      <Choice
+        grades={catalogue.state === 'here' ? catalogue.value : []}
+        grade={grade}
+        isOpen={question === null}
+        composition={composition}
+        refusal={refusal}
+        onUse={(next) => {
+          setRefusal(null);
+          setComposition(next);
+        }}
+      />
+      {question && (
+        <Answers
+          key={JSON.stringify(question)}
+          question={question}
+          grade={grade}
+          unit={unit}
+          onRefused={setRefusal}
+        />
       )}
     </Page>
+  );
+}
+
+function titleOf(name: string, grade: Grade | null, composition: Composition | null): string {
+  if (grade !== null) return composition === null ? grade.title : steelWords.certificateOf(grade.title);
+  if (composition !== null) return steelWords.byComposition;
+  return name === '' ? steelWords.title : name;
+}
+
+/** A name that the catalogue does not hold is no fault of anything: it is said, and the catalogue offered. */
+function GradeProblem({ name, error }: { readonly name: string; readonly error: unknown }) {
+  if (error instanceof ApiError && error.code === 'not-found') {
+    return (
+      <p class="steel-say" role="alert">
+        {steelWords.unknownGrade(name)}
+      </p>
+    );
+  }
+  return <ProblemNote error={error} />;
+}
+
+interface UnitSwitchProps {
+  readonly unit: DisplayUnit;
+  readonly onUnit: (unit: DisplayUnit) => void;
+}
+
+function UnitSwitch({ unit, onUnit }: UnitSwitchProps) {
+  return (
+    <div class="steel-unit">
+      <SelectField<DisplayUnit>
+        label={steelWords.unit}
+        value={unit}
+        options={[
+          { value: 'Cel', label: '°C' },
+          { value: '[degF]', label: '°F' },
+        ]}
+        onChange={onUnit}
+      />
+    </div>
   );
 }
