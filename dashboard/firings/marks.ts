@@ -1,7 +1,8 @@
 import type { Alarm } from '../../hub/contract/alarm.ts';
+import { isBlindness } from '../../hub/contract/alarm-groups.ts';
 import type { FiringEvent } from '../../hub/contract/firing.ts';
 import type { ChartMark } from '../charts/types.ts';
-import { isBlindness, shapeOf } from '../wall/alarm-order.ts';
+import { shapeOf } from '../wall/alarm-order.ts';
 
 /** Kinds that a chart need not mark: the end of a segment is the start of the next, the end of a finding is no news. */
 const UNMARKED: ReadonlySet<FiringEvent['kind']> = new Set(['segment-ended', 'finding-cleared', 'seeing']);

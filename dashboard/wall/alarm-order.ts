@@ -1,32 +1,19 @@
-import { ALARM_KINDS, type Alarm } from '../../hub/contract/alarm.ts';
+import type { Alarm } from '../../hub/contract/alarm.ts';
+import { compareUrgency, isBlindness } from '../../hub/contract/alarm-groups.ts';
 import type { ShapeKind } from '../parts/shape.tsx';
 
-/**
- * Which alarm the banner shows first. What nobody has acknowledged comes before what somebody has; then
- * blindness before everything else, because every other answer rests on seeing; then danger before warning;
- * then the contract's order of kinds; then the newest.
- */
+/** Every alarm that is not back to normal, in the order in which the banner shows them. */
 export function byUrgency(alarms: Iterable<Alarm>): Alarm[] {
-  return [...alarms]
-    .filter((alarm) => alarm.state !== 'normal')
-    .sort(
-      (a, b) =>
-        attention(a) - attention(b) ||
-        Number(isBlindness(b)) - Number(isBlindness(a)) ||
-        gravity(a) - gravity(b) ||
-        ALARM_KINDS.indexOf(a.kind) - ALARM_KINDS.indexOf(b.kind) ||
-        b.raisedAt - a.raisedAt,
-    );
-}
-
-/** True for alarms that say that nobody is watching something. */
-export function isBlindness(alarm: Pick<Alarm, 'kind'>): boolean {
-  return alarm.kind.startsWith('not-watching');
+  return [...alarms].filter((alarm) => alarm.state !== 'normal').sort(compareUrgency);
 }
 
 /** True when a press is still owed. */
 export function wantsPress(alarm: Pick<Alarm, 'state'>): boolean {
-  return alarm.state === 'unacknowledged' || alarm.state === 'returned-unacknowledged';
+  return (
+    alarm.state === 'unacknowledged' ||
+    alarm.state === 'returned-unacknowledged' ||
+    alarm.state === 'latched-unacknowledged'
+  );
 }
 
 /** The shape that stands beside an alarm's words. */
@@ -34,9 +21,14 @@ export function shapeOf(alarm: Pick<Alarm, 'kind' | 'priority'>): ShapeKind {
   return isBlindness(alarm) ? 'blind' : alarm.priority;
 }
 
-/** What must sound: only what is true now and not acknowledged (ISA-18.2: no horn once it has returned). */
+/**
+ * What must sound: what is not acknowledged and true now (ISA-18.2: no horn once it has returned), or latched: that
+ * sounds until someone has seen it.
+ */
 export function soundingOf(alarms: Iterable<Alarm>): Alarm['priority'] | null {
-  const loud = [...alarms].filter((alarm) => alarm.state === 'unacknowledged');
+  const loud = [...alarms].filter(
+    ({ state }) => state === 'unacknowledged' || state === 'latched-unacknowledged',
+  );
   if (loud.some((alarm) => alarm.priority === 'danger')) return 'danger';
   return loud.length > 0 ? 'warning' : null;
 }
@@ -52,23 +44,4 @@ export function unseenDanger(alarms: Iterable<Alarm>): ReadonlySet<string> {
 /** True when there is a danger that was not there when `known` was taken. */
 export function newDanger(alarms: Iterable<Alarm>, known: ReadonlySet<string>): boolean {
   return [...unseenDanger(alarms)].some((id) => !known.has(id));
-}
-
-function attention(alarm: Alarm): number {
-  switch (alarm.state) {
-    case 'unacknowledged':
-      return 0;
-    case 'acknowledged':
-      return 1;
-    case 'returned-unacknowledged':
-      return 2;
-    case 'normal':
-      return 3;
-    default:
-      return alarm.state satisfies never;
-  }
-}
-
-function gravity(alarm: Alarm): number {
-  return alarm.priority === 'danger' ? 0 : 1;
 }

@@ -25,11 +25,41 @@ export type AlarmKind = z.infer<typeof AlarmKind>;
 export const AlarmPriority = z.enum(['danger', 'warning']).meta({ id: 'AlarmPriority' });
 export type AlarmPriority = z.infer<typeof AlarmPriority>;
 
-/** States of IEC 62682 / ISA-18.2 that this version uses; derived from two facts, active and acknowledged. */
-export const AlarmState = z
-  .enum(['unacknowledged', 'acknowledged', 'returned-unacknowledged', 'normal'])
-  .meta({ id: 'AlarmState' });
+/**
+ * States of IEC 62682 / ISA-18.2. Latched: the condition has gone and a person has to reset it. Shelved, suppressed
+ * and out of service are set aside: never announced, always listed.
+ */
+export const ALARM_STATES = [
+  'unacknowledged',
+  'acknowledged',
+  'returned-unacknowledged',
+  'latched-unacknowledged',
+  'latched-acknowledged',
+  'shelved',
+  'suppressed',
+  'out-of-service',
+  'normal',
+] as const;
+export const AlarmState = z.enum(ALARM_STATES).meta({ id: 'AlarmState' });
 export type AlarmState = z.infer<typeof AlarmState>;
+
+/** Everything that can happen to an alarm. */
+export const ALARM_EVENTS = [
+  'condition-on',
+  'condition-off',
+  'acknowledge',
+  'silence',
+  'reset',
+  'shelve',
+  'unshelve',
+  'shelf-ends',
+  'suppress',
+  'suppression-ends',
+  'take-out-of-service',
+  'return-to-service',
+] as const;
+export const AlarmEvent = z.enum(ALARM_EVENTS).meta({ id: 'AlarmEvent' });
+export type AlarmEvent = z.infer<typeof AlarmEvent>;
 
 export const Params = z.record(z.string(), z.union([z.number(), z.string(), z.null()]));
 export type Params = z.infer<typeof Params>;
@@ -58,6 +88,20 @@ export const Alarm = z
     clearedAt: EpochMs.nullable(),
     acknowledgedAt: EpochMs.nullable(),
     acknowledgedBy: z.string().nullable(),
+    activeSince: EpochMs.nullable().describe('Since when the condition holds; null while it does not'),
+    shelf: z
+      .object({ at: EpochMs, until: EpochMs, by: z.string(), why: z.string() })
+      .nullable()
+      .describe('Put off by a person until an instant; it comes back by itself'),
+    suppression: z
+      .object({ at: EpochMs, rule: z.string() })
+      .nullable()
+      .describe('Held back by a rule of the definitions while another alarm tells the same trouble'),
+    outOfService: z
+      .object({ at: EpochMs, by: z.string(), why: z.string() })
+      .nullable()
+      .describe('Taken out by a person for work, until it is returned'),
+    dangerToLife: z.boolean().describe('Cannot be shelved, suppressed or taken out of service'),
     title: z.string().describe('What is wrong, in a few words'),
     message: z.string().describe('What was measured, against which limit'),
     guidance: z.array(z.string()).describe('What to check and do, in order'),
@@ -65,6 +109,36 @@ export const Alarm = z
   .meta({ id: 'Alarm' });
 export type Alarm = z.infer<typeof Alarm>;
 
+const By = z.string().trim().min(1).max(80);
+const Why = z.string().trim().min(1).max(500).describe('The reason, in words');
+
 export const AcknowledgeRequest = z
-  .strictObject({ by: z.string().trim().min(1).max(80).default('wall') })
+  .strictObject({ by: By.default('wall') })
   .meta({ id: 'AcknowledgeRequest' });
+
+/** A shelf is for a shift at most: longer is work for "out of service". Common practice, no source. */
+export const MOST_SHELF_MINUTES = 480;
+
+/** Either for some minutes or until an instant, one minute to `MOST_SHELF_MINUTES` from now. */
+export const ShelveRequest = z
+  .strictObject({
+    minutes: z.number().min(1).max(MOST_SHELF_MINUTES).optional(),
+    until: EpochMs.optional(),
+    by: By,
+    why: Why,
+  })
+  .refine(({ minutes, until }) => (minutes === undefined) !== (until === undefined), {
+    path: ['minutes'],
+    message: 'say either minutes or until',
+  })
+  .meta({ id: 'ShelveRequest' });
+
+export const UnshelveRequest = z.strictObject({ by: By }).meta({ id: 'UnshelveRequest' });
+export const OutOfServiceRequest = z.strictObject({ by: By, why: Why }).meta({ id: 'OutOfServiceRequest' });
+/** What was done and tested before it counts again. */
+export const ReturnToServiceRequest = z
+  .strictObject({ by: By, why: Why })
+  .meta({ id: 'ReturnToServiceRequest' });
+export const ResetAlarmRequest = z
+  .strictObject({ by: By, why: Why.optional() })
+  .meta({ id: 'ResetAlarmRequest' });

@@ -1,3 +1,4 @@
+import { ALARM_DEFINITIONS } from '../alarms/definitions.ts';
 import type { AlarmRow } from '../archive/types.ts';
 import type { Alarm } from '../contract/alarm.ts';
 import type { DisplayUnit } from '../contract/schedule.ts';
@@ -5,5 +6,6 @@ import { words } from '../contract/words/words.ts';
 
 /** An alarm with its words, in the shop's unit. */
 export function worded(row: AlarmRow, unit: DisplayUnit): Alarm {
-  return { ...row, ...words('en').alarm(row.kind, row.params, unit) };
+  const { dangerToLife } = ALARM_DEFINITIONS[row.kind];
+  return { ...row, dangerToLife, ...words('en').alarm(row.kind, row.params, unit) };
 }

@@ -8,7 +8,6 @@ import { AlarmDesk } from './alarm-desk.ts';
 import type { ChangeBus } from './changes.ts';
 import { FiringDesk } from './firing-desk.ts';
 import { TICK_MS } from './firing-track.ts';
-import { oneTroubleEach } from './one-trouble.ts';
 import { ShopWatch } from './shop-watch.ts';
 
 /** A reading this much behind the clock is late for firings that are already over. */
@@ -58,7 +57,7 @@ export class Watch {
     const { archive, bus, clock } = parts;
     this.firings = new FiringDesk({ archive, bus, simulated: parts.simulated });
     this.#shop = new ShopWatch(archive, clock.now());
-    this.alarms = new AlarmDesk({ archive, bus, newId: parts.newId });
+    this.alarms = new AlarmDesk({ archive, bus, newId: parts.newId, now: clock.now() });
   }
 
   start(): void {
@@ -88,7 +87,7 @@ export class Watch {
   tick(): void {
     const now = this.#parts.clock.now();
     this.#flushPast();
-    const findings = oneTroubleEach([...this.#shop.findings(now), ...this.firings.advance(now)]);
+    const findings = [...this.#shop.findings(now), ...this.firings.advance(now)];
     this.alarms.judge(now - this.#startedAt < SETTLING_MS ? this.#settled(findings) : findings, now);
   }
 

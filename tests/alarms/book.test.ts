@@ -4,7 +4,7 @@ import type { AlarmRow } from '../../hub/archive/types.ts';
 import type { AlarmState, Finding, Params } from '../../hub/contract/alarm.ts';
 import { type Event, type Letter, PATHS, TABLE, TRACES } from './isa-traces.ts';
 
-const LETTERS: Readonly<Record<AlarmState, Letter>> = {
+const LETTERS: Readonly<Partial<Record<AlarmState, Letter>>> = {
   normal: 'A',
   unacknowledged: 'B',
   acknowledged: 'C',
@@ -49,7 +49,7 @@ class Bench {
     return this.book.open.map((entry) => entry.row);
   }
 
-  letter(): Letter {
+  letter(): Letter | undefined {
     const [row] = this.rows();
     return row === undefined ? 'A' : LETTERS[row.state];
   }

@@ -1,7 +1,8 @@
 /**
  * Golden traces and the core of the state table for alarms that need an acknowledgement and do not latch.
  * Source: ISA-18.2-2016 / IEC 62682 state diagram (A normal, B unacknowledged, C acknowledged, D returned to
- * normal unacknowledged), via secondary texts. Shelving, suppression and silencing are not part of this version.
+ * normal unacknowledged), via secondary texts. The whole table, with shelving, suppression, service and latching, is in
+ * life-cycle.test.ts; here the book of alarms itself is led through the part that it plays on its own.
  */
 export type Letter = 'A' | 'B' | 'C' | 'D';
 export type Event = 'cond_on' | 'cond_off' | 'ack';

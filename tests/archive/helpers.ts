@@ -166,6 +166,10 @@ export function alarm(id: string, extra: Partial<AlarmRow> = {}): AlarmRow {
     clearedAt: null,
     acknowledgedAt: null,
     acknowledgedBy: null,
+    activeSince: T0,
+    shelf: null,
+    suppression: null,
+    outOfService: null,
     ...extra,
   };
 }

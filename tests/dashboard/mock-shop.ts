@@ -82,6 +82,11 @@ export function alarm(kind: Alarm['kind'], change: Partial<Alarm> = {}): Alarm {
     clearedAt: null,
     acknowledgedAt: null,
     acknowledgedBy: null,
+    activeSince: NOW - 40_000,
+    shelf: null,
+    suppression: null,
+    outOfService: null,
+    dangerToLife: false,
     ...words('en').alarm(kind, params, 'Cel'),
     ...change,
   };

@@ -4,6 +4,15 @@ import { sql as readings } from './003-readings.ts';
 import { sql as probes } from './004-probes.ts';
 import { sql as fitsAndSteels } from './005-fits-and-steels.ts';
 import { sql as pieces } from './006-pieces.ts';
+import { sql as alarmJournal } from './007-alarm-journal.ts';
 
 /** In order: the n-th brings a file to version n. Released migrations never change; add the next one. */
-export const MIGRATIONS: readonly string[] = [shop, firings, readings, probes, fitsAndSteels, pieces];
+export const MIGRATIONS: readonly string[] = [
+  shop,
+  firings,
+  readings,
+  probes,
+  fitsAndSteels,
+  pieces,
+  alarmJournal,
+];
