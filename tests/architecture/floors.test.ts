@@ -15,6 +15,7 @@ const FLOORS: Readonly<Record<string, number>> = {
   'hub/broker': 2,
   'hub/intake': 3,
   'hub/judging': 3,
+  'hub/planning': 3,
   'hub/alarms': 4,
   'hub/firing': 5,
   'hub/air': 5,
