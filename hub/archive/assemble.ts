@@ -1,6 +1,7 @@
 import { statSync } from 'node:fs';
 import { alarmPart } from './alarms.ts';
 import { bindingPart } from './bindings.ts';
+import { certificatePart } from './certificates.ts';
 import { channelPart } from './channels.ts';
 import { guarded, makeContext } from './context.ts';
 import { IN_MEMORY, type OpenDatabase } from './database.ts';
@@ -10,6 +11,7 @@ import { intakePart } from './intake.ts';
 import { nodePart } from './nodes.ts';
 import { notePart } from './notes.ts';
 import { observationPart } from './observations.ts';
+import { ownSteelPart } from './own-steels.ts';
 import { piecePart } from './pieces.ts';
 import { readingPart } from './readings.ts';
 import { refusalPart } from './refusals.ts';
@@ -43,6 +45,8 @@ export function assemble(open: OpenDatabase, options: ArchiveOptions): Archive {
     ...guarded(channels),
     ...guarded(bindingPart(context)),
     ...guarded(schedulePart(context)),
+    ...guarded(ownSteelPart(context)),
+    ...guarded(certificatePart(context)),
     ...guarded(firingPart(context)),
     ...guarded(notePart(context)),
     ...guarded(piecePart(context)),

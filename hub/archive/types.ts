@@ -21,6 +21,7 @@ import type {
 } from '../contract/shop.ts';
 import type { Quantity } from '../contract/units.ts';
 import type { AlarmStore } from './alarm-types.ts';
+import type { OwnSteelStore } from './own-steel-types.ts';
 import type { PieceStore } from './piece-types.ts';
 
 export type { AlarmFilter, AlarmRow } from './alarm-types.ts';
@@ -100,7 +101,7 @@ export interface FiringFilter {
   readonly limit: number;
 }
 
-export interface Archive extends PieceStore, AlarmStore {
+export interface Archive extends PieceStore, AlarmStore, OwnSteelStore {
   readonly readings: ReadingStore;
 
   shop(): Shop;

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { Composition } from './compute/steel-choice.ts';
-import { StepName } from './compute/steels.ts';
+import { StepName } from './compute/step-name.ts';
 import { patchShape } from './patch.ts';
 import { EpochMs } from './reading.ts';
 

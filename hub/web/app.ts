@@ -12,14 +12,17 @@ import { answerInvalid, answerProblem } from './problem.ts';
 import { declareRoute, json } from './route.ts';
 import { alarmRoutes } from './routes/alarms.ts';
 import { bindingRoutes } from './routes/bindings.ts';
+import { certificateRoutes } from './routes/certificates.ts';
 import { channelRoutes } from './routes/channels.ts';
 import { computeRoutes } from './routes/compute/routes.ts';
 import { firingRoutes } from './routes/firings.ts';
+import { furnaceFitRoutes } from './routes/furnace-fit.ts';
 import { furnaceRoutes } from './routes/furnaces.ts';
 import { nodeRoutes } from './routes/nodes.ts';
 import { recordRoutes } from './routes/record.ts';
 import { scheduleRoutes } from './routes/schedules.ts';
 import { shopRoutes } from './routes/shop.ts';
+import { steelRoutes } from './routes/steels.ts';
 
 /** The largest request body: a long schedule or note is a few kilobytes. */
 const MOST_BODY_BYTES = 262_144;
@@ -60,6 +63,7 @@ export function createApp(parts: WebParts, rules: GuardRules): OpenAPIHono {
   for (const add of [
     shopRoutes,
     furnaceRoutes,
+    furnaceFitRoutes,
     nodeRoutes,
     channelRoutes,
     bindingRoutes,
@@ -68,6 +72,8 @@ export function createApp(parts: WebParts, rules: GuardRules): OpenAPIHono {
     recordRoutes,
     alarmRoutes,
     computeRoutes,
+    steelRoutes,
+    certificateRoutes,
   ]) {
     add(app, parts);
   }

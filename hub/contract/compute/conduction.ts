@@ -1,6 +1,14 @@
 import { z } from 'zod';
 import { Flag } from './estimate.ts';
-import { ExposureUsed, exposureShape, HeatCurves, oneExposure, Points, pieceShape } from './piece.ts';
+import {
+  ExposureFrom,
+  ExposureUsed,
+  exposureShape,
+  HeatCurves,
+  oneExposure,
+  Points,
+  pieceShape,
+} from './piece.ts';
 
 /** Core, surface and mean of a piece over time. */
 
@@ -69,6 +77,7 @@ export const ConductionAnswer = z
     surfaceBeyondBand: z.boolean().nullable().describe('The skin is hotter than target + tolerance then'),
     energy: EnergyBalance,
     exposure: ExposureUsed,
+    exposureFrom: ExposureFrom,
     austeniteShare: z.number().describe('At the end; 0 for a material that does not transform'),
     source: z.string(),
   })

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { HeatReadings } from './curve.ts';
 import { Band, Flag, Provenance } from './estimate.ts';
-import { HeatCurves, MEDIA, Points, pieceShape } from './piece.ts';
+import { ExposureFrom, FurnaceId, HeatCurves, MEDIA, Points, pieceShape } from './piece.ts';
 
 /** Cooling in a medium, in packing, and whether an anneal's rule was met. */
 
@@ -53,6 +53,7 @@ export const CoolingQuestion = z
       .enum([...MEDIA, 'closed-furnace'])
       .describe('closed-furnace: a small electric furnace left to cool; no claim below 450 °C'),
     mediumCelsius: z.number().optional().describe('Its usual temperature when left out: 20, oil 50'),
+    furnace: FurnaceId.optional().describe('Only with closed-furnace: the furnace that is left to cool'),
     untilCelsius: z.number().optional().describe('The curves end when the core is below this'),
     points: Points,
     ...ReadOffShape,
@@ -77,6 +78,7 @@ export const CoolingAnswer = z
     fastest: CoolingCurve.nullable().describe('With the highest; null where no band is known'),
     t85Seconds: Band.nullable().describe('low: fastest, high: slowest'),
     mediumCelsius: z.number().nullable().describe('null: it changes'),
+    exposureFrom: ExposureFrom.nullable().describe('Of a closed furnace; null: see `from`'),
     from: Provenance,
   })
   .meta({ id: 'CoolingAnswer' });

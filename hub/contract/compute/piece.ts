@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { Flag } from './estimate.ts';
 
 /** A piece, what it is made of, and what surrounds it. */
 
@@ -57,6 +58,13 @@ export type Medium = z.infer<typeof Medium>;
 
 export const MOST_SURROUNDINGS = 200;
 
+/** The furnace that a question is about: what was fitted to it is used, else the usual values of its kind. */
+export const FurnaceId = z
+  .string()
+  .min(1)
+  .max(64)
+  .describe('Id of a furnace: computes with what was fitted to it, else with the usual values of its kind');
+
 /** Fields of a question about surroundings; finish with `.superRefine(oneExposure)`. */
 export const exposureShape = {
   surroundingsCelsius: z.number().describe('Chamber, air or bath, °C'),
@@ -69,25 +77,44 @@ export const exposureShape = {
   emissivity: z.number().optional().describe('Effective, 0 to 1; 0.8 when left out'),
   filmWattsPerSquareMetreKelvin: z.number().optional().describe('Film coefficient; 10 when left out'),
   medium: Medium.optional().describe('Takes emissivity and film coefficient from a medium instead'),
+  furnace: FurnaceId.optional(),
 };
 
 interface ExposureAsked {
   readonly emissivity?: number | undefined;
   readonly filmWattsPerSquareMetreKelvin?: number | undefined;
   readonly medium?: Medium | undefined;
+  readonly furnace?: string | undefined;
 }
 
 export function oneExposure(question: ExposureAsked, ctx: z.RefinementCtx): void {
   const own = question.emissivity !== undefined || question.filmWattsPerSquareMetreKelvin !== undefined;
-  if (!own || question.medium === undefined) return;
+  const asked = [own, question.medium !== undefined, question.furnace !== undefined].filter(Boolean);
+  if (asked.length < 2) return;
+  const path = [question.furnace === undefined ? 'medium' : 'furnace'];
   const message =
-    'a medium brings its own emissivity and film coefficient: give the medium or the two numbers';
-  ctx.addIssue({ code: 'custom', path: ['medium'], message });
+    'a medium and a furnace bring their own emissivity and film coefficient: give one of them, or the two numbers';
+  ctx.addIssue({ code: 'custom', path, message });
 }
 
 export const ExposureUsed = z
   .object({ emissivity: z.number(), filmWattsPerSquareMetreKelvin: z.number() })
   .meta({ id: 'ExposureUsed' });
+
+/** Where emissivity and film coefficient of an answer come from. */
+export const ExposureFrom = z
+  .object({
+    by: z.enum(['asked', 'medium', 'furnace-fit', 'usual-of-kind', 'usual']),
+    furnaceId: z.string().nullable(),
+    residualCelsius: z
+      .number()
+      .nullable()
+      .describe('What the fit of that furnace leaves, rms, K; null without a fit'),
+    text: z.string().describe('The same in words, with the residual'),
+    flags: z.array(Flag).describe('Where the fit is doubtful, or far from the heat that it was made at'),
+  })
+  .meta({ id: 'ExposureFrom' });
+export type ExposureFrom = z.infer<typeof ExposureFrom>;
 
 /** The usual number of points of a drawn curve, and the most. */
 export const Points = z.int().min(2).max(1000).default(200).describe('Points of each curve');

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { Flag } from './estimate.ts';
-import { ExposureUsed, exposureShape, oneExposure, pieceShape } from './piece.ts';
+import { ExposureFrom, ExposureUsed, exposureShape, oneExposure, pieceShape } from './piece.ts';
 
 /** How long a piece takes to arrive, and when it may come out. */
 
@@ -54,6 +54,7 @@ export const SoakTimeAnswer = z
   .object({
     ...Soak.shape,
     exposure: ExposureUsed,
+    exposureFrom: ExposureFrom,
     others: z.array(
       z.union([Soak, z.object({ thicknessMm: z.number(), arrivalSeconds: z.null(), reason: Flag })]),
     ),

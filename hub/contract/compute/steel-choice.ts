@@ -65,17 +65,31 @@ export const steelShape = {
     .min(1)
     .max(64)
     .optional()
-    .describe('A grade of GET /api/v1/steels by any of its names; its nominal composition is used'),
+    .describe('A steel of GET /api/v1/steels, the shop’s own included, by any of its names or its id'),
   composition: Composition.optional().describe(
     'What the steel is made of. Together with `steel`: the certificate of a piece sold as that grade',
   ),
+  certificate: z
+    .string()
+    .min(1)
+    .max(64)
+    .optional()
+    .describe('Id of a mill certificate that is kept: its steel, with its composition'),
 };
 
-export function namesASteel(
-  question: { readonly steel?: string | undefined; readonly composition?: Composition | undefined },
-  ctx: z.RefinementCtx,
-): void {
-  if (question.steel !== undefined || question.composition !== undefined) return;
+interface SteelNamed {
+  readonly steel?: string | undefined;
+  readonly composition?: Composition | undefined;
+  readonly certificate?: string | undefined;
+}
+
+export function namesASteel({ steel, composition, certificate }: SteelNamed, ctx: z.RefinementCtx): void {
+  if (certificate !== undefined && (steel !== undefined || composition !== undefined)) {
+    const message = 'a certificate brings its steel and its composition: leave those out';
+    ctx.addIssue({ code: 'custom', path: ['certificate'], message });
+    return;
+  }
+  if (steel !== undefined || composition !== undefined || certificate !== undefined) return;
   const message = 'name a steel (a grade of /api/v1/steels) or give its composition in mass percent';
   ctx.addIssue({ code: 'custom', path: ['steel'], message });
 }
@@ -83,7 +97,10 @@ export function namesASteel(
 /** The steel that an answer is about, repeated so that the answer stands alone. */
 export const SteelAsked = z
   .object({
-    id: z.string().nullable().describe('Catalogue id; null: only a composition was given'),
+    id: z
+      .string()
+      .nullable()
+      .describe('Id in the catalogue or of the own steel; null: only a composition was given'),
     title: z.string(),
     composition: z.record(z.string(), z.number()).describe('Mass percent, as computed with'),
     flags: z.array(Flag),

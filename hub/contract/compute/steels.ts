@@ -1,6 +1,10 @@
 import { z } from 'zod';
+import { MillCertificate, OwnSteel } from '../own-steel.ts';
 import { Flag, Provenance } from './estimate.ts';
 import { namesASteel, SteelAsked, steelShape } from './steel-choice.ts';
+import { StepName } from './step-name.ts';
+
+export { STEPS, StepName } from './step-name.ts';
 
 /** The catalogue of grades: limits, windows of every step, and where each number comes from. */
 
@@ -12,19 +16,6 @@ export const GradeName = z
     from: Provenance,
   })
   .meta({ id: 'GradeName' });
-
-export const STEPS = [
-  'forge',
-  'normalise',
-  'full-anneal',
-  'spheroidise',
-  'sub-critical-anneal',
-  'stress-relief',
-  'austenitise',
-  'temper',
-] as const;
-export const StepName = z.enum(STEPS);
-export type StepName = z.infer<typeof StepName>;
 
 export const StepWindow = z
   .object({
@@ -48,6 +39,7 @@ export const SteelSummary = z
   .object({
     id: z.string(),
     title: z.string(),
+    origin: z.enum(['catalogue', 'own']).describe('own: entered in this shop'),
     names: z.array(GradeName),
     nominal: Percents.describe('Mass percent: what is computed with, chosen inside the limits'),
     limits: z.record(z.string(), z.object({ low: z.number(), high: z.number() })),
@@ -62,7 +54,8 @@ export const SteelSummary = z
     }),
     quenched: z
       .object({ lowHrc: z.number().nullable(), highHrc: z.number(), from: Provenance })
-      .describe('Hardness as quenched'),
+      .nullable()
+      .describe('Hardness as quenched; null: not known'),
     annealedBrinell: z
       .array(z.number())
       .length(2)
@@ -86,7 +79,12 @@ export const TemperSet = z
   .meta({ id: 'TemperSet', description: 'Hardness measured after tempering' });
 
 export const SteelDetail = z
-  .object({ ...SteelSummary.shape, temperSets: z.array(TemperSet) })
+  .object({
+    ...SteelSummary.shape,
+    temperSets: z.array(TemperSet),
+    own: OwnSteel.nullable().describe('As it was entered, for an own steel; null for a grade'),
+    certificates: z.array(MillCertificate).describe('Of its bars, the newest first'),
+  })
   .meta({ id: 'SteelDetail' });
 export type SteelDetail = z.infer<typeof SteelDetail>;
 

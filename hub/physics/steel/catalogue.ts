@@ -15,8 +15,8 @@ export const GRADES: readonly Grade[] = [
   ...STRIP_GRADES,
 ];
 
-/** `AISI 1045`, `sae-1045` and `1045` are one name; `1.1545` keeps its point. */
-function key(name: string): string {
+/** A name as it is compared: `AISI 1045`, `sae-1045` and `1045` are one name; `1.1545` keeps its point. */
+export function steelNameKey(name: string): string {
   return name
     .toLowerCase()
     .replace(/[\s\-_]/g, '')
@@ -28,10 +28,12 @@ function key(name: string): string {
  * the grade's own wins over one that is only a near equivalent of another.
  */
 export function findGrade(name: string): Grade | null {
-  const wanted = key(name);
-  const byId = GRADES.find((grade) => key(grade.id) === wanted);
+  const wanted = steelNameKey(name);
+  const byId = GRADES.find((grade) => steelNameKey(grade.id) === wanted);
   if (byId !== undefined) return byId;
   const named = (same: boolean) =>
-    GRADES.find((grade) => grade.names.some((entry) => entry.same === same && key(entry.name) === wanted));
+    GRADES.find((grade) =>
+      grade.names.some((entry) => entry.same === same && steelNameKey(entry.name) === wanted),
+    );
   return named(true) ?? named(false) ?? null;
 }

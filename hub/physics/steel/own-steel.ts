@@ -41,6 +41,8 @@ export interface OwnSteelInput {
   readonly composition: Readonly<Record<string, number>>;
   /** The grade it was sold as, if any. */
   readonly grade?: Grade;
+  /** Windows that its maker states: each takes the place of the computed one of its step. */
+  readonly windows?: readonly StepWindow[];
 }
 
 /**
@@ -54,7 +56,10 @@ export function ownSteel(input: OwnSteelInput): Steel {
   const composition = requireComposition(input.composition);
   const own = { id: input.id, title: input.title, composition };
   const { grade } = input;
-  if (grade === undefined) return { ...own, windows: derivedWindows(composition), measured: [], flags: [] };
+  if (grade === undefined) {
+    const windows = statedFirst(input.windows ?? [], derivedWindows(composition));
+    return { ...own, windows, measured: [], flags: [] };
+  }
   const outside = outsideLimits(grade, composition);
   if (outside.length === 0)
     return { ...own, windows: windowsOf(grade), measured: grade.temperSets, flags: [] };
@@ -65,4 +70,9 @@ export function ownSteel(input: OwnSteelInput): Steel {
     measured: [],
     flags: [flag('outside-grade-limits', message)],
   };
+}
+
+function statedFirst(stated: readonly StepWindow[], derived: readonly StepWindow[]): readonly StepWindow[] {
+  const steps = new Set(stated.map(({ step }) => step));
+  return [...stated, ...derived.filter(({ step }) => !steps.has(step))];
 }

@@ -16,7 +16,7 @@ import {
 } from '../../../physics/time-at-temperature/carbon-diffusivity.ts';
 import { decarburisedDepth } from '../../../physics/time-at-temperature/decarburisation.ts';
 import { bandOf } from './answers.ts';
-import { curveOf, measuredCautions, steelAsked, steelOf } from './asked.ts';
+import { curveOf, measuredCautions, steelAsked } from './asked.ts';
 import { computation } from './computation.ts';
 
 const AUSTENITE_SOURCE =
@@ -78,8 +78,8 @@ export const decarburisation = computation({
   summary: 'How deep a firing can have decarburised a piece: an upper bound',
   question: DecarburisationQuestion,
   answer: DecarburisationAnswer,
-  run: (question) => {
-    const steel = steelOf(question);
+  run: (question, world) => {
+    const steel = world.steels.steelOf(question);
     const ac1Celsius = question.ac1Celsius ?? usualAc1(steel.composition);
     const found = decarburisedDepth({
       curve: curveOf(question),

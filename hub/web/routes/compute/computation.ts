@@ -1,6 +1,7 @@
 import type { OpenAPIHono } from '@hono/zod-openapi';
 import type { z } from 'zod';
 import { declareRoute, json, jsonBody } from '../../route.ts';
+import type { World } from './world.ts';
 
 /** An answer as the physics hands it out, read-only all the way down; it goes straight into JSON. */
 export type Frozen<T> = T extends readonly (infer Item)[]
@@ -15,7 +16,10 @@ interface Plan<Question extends z.ZodType, Answer extends z.ZodType> {
   readonly summary: string;
   readonly question: Question;
   readonly answer: Answer;
-  readonly run: (question: z.output<Question>) => Frozen<z.input<Answer>> | Promise<Frozen<z.input<Answer>>>;
+  readonly run: (
+    question: z.output<Question>,
+    world: World,
+  ) => Frozen<z.input<Answer>> | Promise<Frozen<z.input<Answer>>>;
 }
 
 /** One question that the hub answers out of hub/physics. */
@@ -23,7 +27,7 @@ export interface Computation {
   readonly name: string;
   readonly question: z.ZodType;
   readonly answer: z.ZodType;
-  mount(app: OpenAPIHono): void;
+  mount(app: OpenAPIHono, world: World): void;
 }
 
 /**
@@ -42,10 +46,10 @@ export function computation<Question extends z.ZodType, Answer extends z.ZodType
     request: { body: jsonBody(question) },
     responses: { 200: json(answer, 'The answer') },
   });
-  const mount = (app: OpenAPIHono): void => {
+  const mount = (app: OpenAPIHono, world: World): void => {
     app.openapi(route, async (c) => {
       const asked = c.req.valid('json' as never) as z.output<Question>;
-      return c.json((await plan.run(asked)) as object, 200) as never;
+      return c.json((await plan.run(asked, world)) as object, 200) as never;
     });
   };
   return { name, question, answer, mount };

@@ -17,15 +17,8 @@ import { timeToTolerance } from '../../../physics/heat/soak-time.ts';
 import { orReason } from './answers.ts';
 import { workMeter } from './bounds.ts';
 import { computation } from './computation.ts';
-import {
-  bodyOf,
-  columns,
-  type ExposureUsed,
-  exposureOf,
-  intervalsFor,
-  materialSource,
-  surroundingsOf,
-} from './pieces.ts';
+import { exposureOf, type MetExposure } from './exposure.ts';
+import { bodyOf, columns, intervalsFor, materialSource, surroundingsOf } from './pieces.ts';
 
 /** Steps of a curve at the least: backward Euler is of first order, and so many keep it within a kelvin or two. */
 const LEAST_STEPS = 600;
@@ -38,9 +31,9 @@ export const conduction = computation({
   summary: 'Core, surface and mean of a piece over time, and when its core arrives',
   question: ConductionQuestion,
   answer: ConductionAnswer,
-  run: (question) => {
+  run: (question, world) => {
     const from = startPiece(bodyOf(question, workMeter(), intervalsFor(question)), question.initialCelsius);
-    const exposure = exposureOf(question);
+    const { exposure, exposureFrom } = exposureOf(question, world);
     const surroundings = surroundingsOf(question);
     const { toleranceCelsius } = question;
     const targetCelsius = question.targetCelsius ?? question.surroundingsCelsius;
@@ -60,6 +53,7 @@ export const conduction = computation({
       surfaceBeyondBand: arrival.value?.surfaceBeyondBand ?? null,
       energy: balanceOf(from, run.last),
       exposure,
+      exposureFrom,
       austeniteShare: austeniteShare(run.last),
       source: materialSource(question.material),
     };
@@ -74,7 +68,7 @@ function lengthOf(arrivalSeconds: number | undefined): number {
 function follow(
   from: PieceState,
   surroundings: Surroundings,
-  exposure: ExposureUsed,
+  exposure: MetExposure['exposure'],
   length: { readonly seconds: number; readonly points: number },
 ): { readonly points: readonly HeatPoint[]; readonly last: PieceState } {
   const each = Math.ceil(LEAST_STEPS / (length.points - 1));

@@ -11,8 +11,10 @@ import { mediumOf } from '../../../physics/heat/media.ts';
 import { bandOf, heatProvenance } from './answers.ts';
 import { evenly, workMeter } from './bounds.ts';
 import { computation, type Frozen } from './computation.ts';
+import { exposureOf } from './exposure.ts';
 import { bodyOf, columns } from './pieces.ts';
 import { coreOf, readOff } from './read-off.ts';
+import type { World } from './world.ts';
 
 type Question = z.output<typeof CoolingQuestion>;
 type Curve = Frozen<z.infer<typeof CoolingCurve>>;
@@ -22,10 +24,11 @@ export const cooling = computation({
   summary: 'Cooling of a piece in a medium, with t8/5 and the rule of an anneal',
   question: CoolingQuestion,
   answer: CoolingAnswer,
-  run: (question) => {
+  run: (question, world) => {
     const { medium } = question;
     if (medium === 'closed-furnace')
-      return inFurnace(question, bodyOf(question, workMeter(), SLOW_INTERVALS));
+      return inFurnace(question, bodyOf(question, workMeter(), SLOW_INTERVALS), world);
+    requireNoFurnace(question);
     return inMedium(question, bodyOf(question, workMeter()), medium);
   },
 });
@@ -52,6 +55,7 @@ function inMedium(question: Question, body: Body, id: Medium): Frozen<z.infer<ty
     fastest,
     t85Seconds: known ? bandOf({ low, value, high }, 1, 's') : null,
     mediumCelsius,
+    exposureFrom: null,
     from: heatProvenance(curves),
   };
 }
@@ -60,8 +64,14 @@ function curveOf(question: Question, points: readonly HeatPoint[]): Curve {
   return { curves: columns(evenly(points, question.points)), core: readOff(coreOf(points), question) };
 }
 
-/** Oxidised steel in still furnace air, as in the questions about heating. */
-const IN_FURNACE = { emissivity: 0.8, film: 10 } as const;
+function requireNoFurnace({ furnace, medium }: Question): void {
+  if (furnace === undefined) return;
+  throw new PhysicsError(
+    'bad-input',
+    `${medium} is no furnace: leave furnace out, or ask for the medium closed-furnace`,
+  );
+}
+
 const FURNACE_FROM: Provenance = {
   standing: 'common-practice',
   source:
@@ -71,7 +81,7 @@ const FURNACE_STEP_SECONDS = 60;
 /** In hours of cooling a piece is nearly as hot inside as outside: a few control volumes will do. */
 const SLOW_INTERVALS = 6;
 
-function inFurnace(question: Question, body: Body): Frozen<z.infer<typeof CoolingAnswer>> {
+function inFurnace(question: Question, body: Body, world: World): Frozen<z.infer<typeof CoolingAnswer>> {
   if (question.mediumCelsius !== undefined || question.untilCelsius !== undefined) {
     throw new PhysicsError(
       'bad-input',
@@ -80,7 +90,10 @@ function inFurnace(question: Question, body: Body): Frozen<z.infer<typeof Coolin
   }
   const startCelsius = question.initialCelsius;
   const surroundings = closedFurnaceCooling(startCelsius);
-  const plan = { body, startCelsius, surroundings, ...IN_FURNACE };
+  const { furnace } = question;
+  const { exposure, exposureFrom } = exposureOf({ furnace, surroundingsCelsius: startCelsius }, world);
+  const { emissivity, filmWattsPerSquareMetreKelvin: film } = exposure;
+  const plan = { body, startCelsius, surroundings, emissivity, film };
   const curve = heatCurve({ ...plan, seconds: lastKnown(surroundings), everySeconds: FURNACE_STEP_SECONDS });
   const typical = curveOf(question, curve);
   return {
@@ -89,6 +102,7 @@ function inFurnace(question: Question, body: Body): Frozen<z.infer<typeof Coolin
     fastest: null,
     t85Seconds: null,
     mediumCelsius: null,
+    exposureFrom,
     from: FURNACE_FROM,
   };
 }

@@ -11,7 +11,7 @@ import { carbonClass } from '../../../physics/steel/iron-carbon.ts';
 import { magnetAnswer } from '../../../physics/steel/magnet.ts';
 import { defined } from '../need.ts';
 import { answerOf } from './answers.ts';
-import { steelAsked, steelOf } from './asked.ts';
+import { steelAsked } from './asked.ts';
 import { computation, type Frozen } from './computation.ts';
 
 export const critical = computation({
@@ -20,8 +20,8 @@ export const critical = computation({
     'Ac1, Ac3, Acm, Ms, Mf, Ar1 and Ar3 of a steel with their bands, and what the formulas disagree on',
   question: CriticalTemperaturesQuestion,
   answer: CriticalTemperaturesAnswer,
-  run: ({ coolingCelsiusPerHour, carbonInAustenitePercent, ...question }) => {
-    const steel = steelOf(question);
+  run: ({ coolingCelsiusPerHour, carbonInAustenitePercent, ...question }, world) => {
+    const steel = world.steels.steelOf(question);
     const options = { coolingCelsiusPerHour, ...defined({ carbonInAustenitePercent }) };
     const found = criticalTemperatures(steel.composition, options);
     return {
@@ -47,8 +47,8 @@ export const magnet = computation({
   summary: 'Where a steel stops holding a magnet on heating, and what "magnet plus" comes to',
   question: MagnetQuestion,
   answer: MagnetReport,
-  run: ({ offsetCelsius, ...question }) => {
-    const steel = steelOf(question);
+  run: ({ offsetCelsius, ...question }, world) => {
+    const steel = world.steels.steelOf(question);
     return { steel: steelAsked(steel), offsetCelsius, ...magnetOf(steel.composition, offsetCelsius) };
   },
 });

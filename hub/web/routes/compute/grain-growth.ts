@@ -7,7 +7,7 @@ import {
   measuredGrainSets,
 } from '../../../physics/time-at-temperature/grain-growth.ts';
 import { bandOf, orReason } from './answers.ts';
-import { curveOf, steelAsked, steelOf } from './asked.ts';
+import { curveOf, steelAsked } from './asked.ts';
 import { computation } from './computation.ts';
 
 export const grainGrowth = computation({
@@ -15,8 +15,8 @@ export const grainGrowth = computation({
   summary: 'Austenite grain size after a firing: a trend, beside the measured sets',
   question: GrainGrowthQuestion,
   answer: GrainGrowthAnswer,
-  run: (question) => {
-    const steel = steelOf(question);
+  run: (question, world) => {
+    const steel = world.steels.steelOf(question);
     const { composition } = steel;
     const [ni, cr, mo] = [
       percentOf(composition, 'Ni'),

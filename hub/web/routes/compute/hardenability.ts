@@ -6,7 +6,7 @@ import {
 import { hardenabilityFactors, idealDiameter } from '../../../physics/steel/ideal-diameter.ts';
 import { hardensThrough, QUENCH_SEVERITY_PER_INCH } from '../../../physics/steel/through-hardening.ts';
 import { answerOf } from './answers.ts';
-import { steelAsked, steelOf } from './asked.ts';
+import { steelAsked } from './asked.ts';
 import { computation } from './computation.ts';
 
 export const hardenability = computation({
@@ -14,8 +14,8 @@ export const hardenability = computation({
   summary: 'Ideal diameter, and whether a section hardens through in a medium',
   question: HardenabilityQuestion,
   answer: HardenabilityAnswer,
-  run: ({ shape, thicknessMm, medium: asked, ...question }) => {
-    const steel = steelOf(question);
+  run: ({ shape, thicknessMm, medium: asked, ...question }, world) => {
+    const steel = world.steels.steelOf(question);
     const { composition } = steel;
     const section = {
       composition,

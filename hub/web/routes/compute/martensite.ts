@@ -19,7 +19,7 @@ import { DISSOLVED_CARBON_PERCENT, retainedAustenite } from '../../../physics/st
 import { halfMartensiteHardness, quenchedHardness } from '../../../physics/steel/quenched-hardness.ts';
 import { defined } from '../need.ts';
 import { answerOf, answerOrReason, estimateOf, orReason } from './answers.ts';
-import { steelAsked, steelOf } from './asked.ts';
+import { steelAsked } from './asked.ts';
 import { computation } from './computation.ts';
 
 export const martensite = computation({
@@ -27,8 +27,8 @@ export const martensite = computation({
   summary: 'Ms, retained austenite and hardness after a quench',
   question: MartensiteQuestion,
   answer: MartensiteAnswer,
-  run: ({ carbonInAustenitePercent, quenchCelsius, ...question }) => {
-    const steel = steelOf(question);
+  run: ({ carbonInAustenitePercent, quenchCelsius, ...question }, world) => {
+    const steel = world.steels.steelOf(question);
     const { composition } = steel;
     const carbonAssumed = carbonInAustenitePercent === undefined && composition.C > EUTECTOID_CARBON_PERCENT;
     const bulk = carbonAssumed ? DISSOLVED_CARBON_PERCENT.usual : composition.C;
@@ -63,8 +63,8 @@ export const coolingStructures = computation({
   summary: 'Which structures a cooling rate leaves and how hard they are (Maynier 1978)',
   question: CoolingStructuresQuestion,
   answer: CoolingStructuresAnswer,
-  run: ({ coolingCelsiusPerHour, austenitisedCelsius, austenitisedHours, ...question }) => {
-    const steel = steelOf(question);
+  run: ({ coolingCelsiusPerHour, austenitisedCelsius, austenitisedHours, ...question }, world) => {
+    const steel = world.steels.steelOf(question);
     const { composition } = steel;
     const kelvin = timeTemperatureKelvin(austenitisedCelsius, austenitisedHours, AUSTENITISING_J_PER_MOL);
     return {

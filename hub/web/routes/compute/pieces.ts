@@ -1,15 +1,11 @@
-import type { HeatCurves, Medium, PieceMaterial, PieceShape } from '../../../contract/compute/piece.ts';
+import type { HeatCurves, PieceMaterial, PieceShape } from '../../../contract/compute/piece.ts';
 import { type Body, makeBody, type Shape } from '../../../physics/heat/body.ts';
 import { alongPoints, type HeatPoint, type Surroundings } from '../../../physics/heat/heat-curve.ts';
 import { type Material, plainMaterial, structuralSteel } from '../../../physics/heat/material.ts';
-import { mediumOf } from '../../../physics/heat/media.ts';
 import { transformingSteel } from '../../../physics/heat/transforming-steel.ts';
 import { defined } from '../need.ts';
 
-/** Pieces, materials and surroundings as a question names them. */
-
-/** Oxidised steel in still gas (common practice; from memory: Incropera). */
-const USUAL = { emissivity: 0.8, filmWattsPerSquareMetreKelvin: 10 } as const;
+/** Pieces, materials and chambers as a question names them. */
 
 interface PieceQuestion {
   readonly shape: PieceShape;
@@ -66,42 +62,22 @@ export function materialSource(material: PieceMaterial): string {
   }
 }
 
-interface ExposureQuestion {
+interface ChamberQuestion {
   readonly surroundingsCelsius: number;
   readonly surroundingsCurve?:
     | readonly { readonly atSeconds: number; readonly celsius: number }[]
     | undefined;
-  readonly emissivity?: number | undefined;
-  readonly filmWattsPerSquareMetreKelvin?: number | undefined;
-  readonly medium?: Medium | undefined;
-}
-
-export interface ExposureUsed {
-  readonly emissivity: number;
-  readonly filmWattsPerSquareMetreKelvin: number;
-}
-
-export function exposureOf(question: ExposureQuestion): ExposureUsed {
-  if (question.medium !== undefined) {
-    const { emissivity, filmWM2K } = mediumOf(question.medium);
-    return { emissivity: emissivity.value, filmWattsPerSquareMetreKelvin: filmWM2K.value };
-  }
-  return {
-    emissivity: question.emissivity ?? USUAL.emissivity,
-    filmWattsPerSquareMetreKelvin:
-      question.filmWattsPerSquareMetreKelvin ?? USUAL.filmWattsPerSquareMetreKelvin,
-  };
 }
 
 /**
  * A chamber that changes is followed in short steps; half of the usual control volumes (20) keep that within the
  * bounds. Slow changes leave no steep gradient in the piece that would want more of them.
  */
-export function intervalsFor(question: ExposureQuestion): number | undefined {
+export function intervalsFor(question: ChamberQuestion): number | undefined {
   return question.surroundingsCurve === undefined ? undefined : 10;
 }
 
-export function surroundingsOf(question: ExposureQuestion): Surroundings {
+export function surroundingsOf(question: ChamberQuestion): Surroundings {
   return question.surroundingsCurve === undefined
     ? question.surroundingsCelsius
     : alongPoints(question.surroundingsCurve);

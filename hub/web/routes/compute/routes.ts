@@ -1,4 +1,5 @@
 import type { OpenAPIHono } from '@hono/zod-openapi';
+import type { WebParts } from '../../parts.ts';
 import { carbonMonoxideExposure, carboxyhaemoglobin, ventilationDecay } from './air.ts';
 import { buriedBar, coolingRule } from './annealing.ts';
 import { arrests } from './arrests.ts';
@@ -17,9 +18,10 @@ import { coolingStructures, martensite } from './martensite.ts';
 import { probeFaults, probeLimit, probeTimeAbove, probeUncertainty } from './probe.ts';
 import { scale } from './scale.ts';
 import { soakTime } from './soak-time.ts';
-import { steelRoutes, steelWindows } from './steels.ts';
+import { steelWindows } from './steel-windows.ts';
 import { tempering, temperingCurve } from './tempering.ts';
 import { straightLine, thermocouple } from './thermocouple.ts';
+import { worldOf } from './world.ts';
 
 /** Everything that the hub computes when asked. */
 export const COMPUTATIONS: readonly Computation[] = [
@@ -58,7 +60,7 @@ export const COMPUTATIONS: readonly Computation[] = [
   gasEndurance,
 ];
 
-export function computeRoutes(app: OpenAPIHono): void {
-  for (const each of COMPUTATIONS) each.mount(app);
-  steelRoutes(app);
+export function computeRoutes(app: OpenAPIHono, { archive }: WebParts): void {
+  const world = worldOf(archive);
+  for (const each of COMPUTATIONS) each.mount(app, world);
 }

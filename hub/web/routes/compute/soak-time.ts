@@ -7,7 +7,8 @@ import { soakNeeded } from '../../../physics/heat/soak-time.ts';
 import { orReason } from './answers.ts';
 import { workMeter } from './bounds.ts';
 import { computation } from './computation.ts';
-import { bodyOf, exposureOf, intervalsFor, materialSource, surroundingsOf } from './pieces.ts';
+import { exposureOf, type MetExposure } from './exposure.ts';
+import { bodyOf, intervalsFor, materialSource, surroundingsOf } from './pieces.ts';
 
 type Question = z.output<typeof SoakTimeQuestion>;
 
@@ -16,14 +17,15 @@ export const soakTime = computation({
   summary: 'How long a piece takes to arrive and when it may come out, for other thicknesses too',
   question: SoakTimeQuestion,
   answer: SoakTimeAnswer,
-  run: (question) => {
+  run: (question, world) => {
+    const met = exposureOf(question, world);
     const meter = workMeter();
     const { thicknessMm } = question;
     return {
-      ...soakOf(question, thicknessMm, meter),
-      exposure: exposureOf(question),
+      ...soakOf(question, thicknessMm, meter, met),
+      ...met,
       others: question.alsoThicknessMm.map((other) => {
-        const { value, reason } = orReason(() => soakOf(question, other, meter));
+        const { value, reason } = orReason(() => soakOf(question, other, meter, met));
         return reason === null ? value : { thicknessMm: other, arrivalSeconds: null, reason };
       }),
       source: materialSource(question.material),
@@ -35,8 +37,9 @@ function soakOf(
   question: Question,
   thicknessMm: number,
   meter: (material: Material) => Material,
+  { exposure }: MetExposure,
 ): z.infer<typeof Soak> {
-  const { emissivity, filmWattsPerSquareMetreKelvin: film } = exposureOf(question);
+  const { emissivity, filmWattsPerSquareMetreKelvin: film } = exposure;
   const from = startPiece(
     bodyOf({ ...question, thicknessMm }, meter, intervalsFor(question)),
     question.initialCelsius,

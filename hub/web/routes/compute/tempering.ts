@@ -9,7 +9,7 @@ import { quenchedHardness } from '../../../physics/steel/quenched-hardness.ts';
 import type { TemperHistory } from '../../../physics/steel/temper-history.ts';
 import { temperedHardness } from '../../../physics/steel/tempered-hardness.ts';
 import { answerOf, answerOrReason, estimateOf } from './answers.ts';
-import { steelAsked, steelOf, temperOf } from './asked.ts';
+import { steelAsked, temperOf } from './asked.ts';
 import { computation } from './computation.ts';
 
 export const tempering = computation({
@@ -17,8 +17,8 @@ export const tempering = computation({
   summary: 'Hollomon-Jaffe parameter of a temper and the hardness it leaves',
   question: TemperingQuestion,
   answer: TemperingAnswer,
-  run: (question) => {
-    const steel = steelOf(question);
+  run: (question, world) => {
+    const steel = world.steels.steelOf(question);
     const history = temperOf(question);
     const { parameter, constant, hardnessHrc, opinions } = temperedHardness(steel, history);
     return {
@@ -43,8 +43,8 @@ export const temperingCurve = computation({
   summary: 'Hardness over tempering temperature for one length of time',
   question: TemperingCurveQuestion,
   answer: TemperingCurveAnswer,
-  run: ({ hours, fromCelsius, toCelsius, points, ...question }) => {
-    const steel = steelOf(question);
+  run: ({ hours, fromCelsius, toCelsius, points, ...question }, world) => {
+    const steel = world.steels.steelOf(question);
     const step = (toCelsius - fromCelsius) / (points - 1);
     return {
       steel: steelAsked(steel),
