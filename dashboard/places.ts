@@ -25,8 +25,11 @@ export const PLACES: readonly Place[] = [
   {
     route: { view: 'steel', name: '' },
     word: shellWords.steel,
-    views: ['steel'],
-    under: [{ route: { view: 'steel', name: '' }, word: shellWords.steel, views: ['steel'] }],
+    views: ['steel', 'heat'],
+    under: [
+      { route: { view: 'steel', name: '' }, word: shellWords.steel, views: ['steel'] },
+      { route: { view: 'heat' }, word: shellWords.heat, views: ['heat'] },
+    ],
   },
   { route: { view: 'setup', section: '' }, word: shellWords.setup, views: ['setup'], under: [] },
 ];

@@ -11,6 +11,7 @@ export type Route =
   | { readonly view: 'schedules' }
   | { readonly view: 'schedule'; readonly id: string }
   | { readonly view: 'steel'; readonly name: string }
+  | { readonly view: 'heat' }
   | { readonly view: 'setup'; readonly section: string }
   | { readonly view: 'unknown'; readonly path: string };
 
@@ -32,6 +33,8 @@ export function parseRoute(hash: string): Route {
       return tail === '' ? { view: 'schedules' } : { view: 'schedule', id: tail };
     case 'steel':
       return { view: 'steel', name: tail };
+    case 'heat':
+      return tail === '' ? { view: 'heat' } : unknown;
     case 'setup':
       return { view: 'setup', section: tail };
     default:
@@ -54,6 +57,8 @@ export function hrefTo(route: Route): string {
       return `#/schedules/${encodeURIComponent(route.id)}`;
     case 'steel':
       return route.name === '' ? '#/steel' : `#/steel/${encodeURIComponent(route.name)}`;
+    case 'heat':
+      return '#/heat';
     case 'setup':
       return route.section === '' ? '#/setup' : `#/setup/${encodeURIComponent(route.section)}`;
     case 'unknown':

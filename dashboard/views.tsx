@@ -1,6 +1,7 @@
 import type { VNode } from 'preact';
 import { FiringPage } from './firings/firing.tsx';
 import { Firings } from './firings/firings.tsx';
+import { HeatPage } from './heat/heat.tsx';
 import { NotFound } from './not-found.tsx';
 import type { Route } from './router.ts';
 import { SchedulePage } from './schedules/schedule.tsx';
@@ -24,6 +25,8 @@ export function viewOf(route: Route): VNode {
       return <SchedulePage key={route.id} id={route.id} />;
     case 'steel':
       return <SteelPage key={route.name} name={route.name} />;
+    case 'heat':
+      return <HeatPage />;
     case 'setup':
       return <Setup section={route.section} />;
     case 'unknown':

@@ -16,6 +16,7 @@ export const shellWords = {
   firings: 'Firings',
   schedules: 'Schedules',
   steel: 'Steel',
+  heat: 'Heat',
   setup: 'Setup',
   toNight: 'Night',
   toDay: 'Day',
