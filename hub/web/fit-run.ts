@@ -12,8 +12,9 @@ const SLICES = 200;
 const SHORTEST_SLICE_MS = 5000;
 /** A firing that somebody forgot to finish is not read to its end. */
 const LONGEST_RUN_MS = 24 * 3_600_000;
-/** Over a longer silence nobody knows what the chamber did: the run is cut there. */
+/** Over a longer silence nobody knows what the chamber did: the run is cut there. The longer of the two counts. */
 const JOINED_SLICES = 3;
+const JOINED_MS = 120_000;
 
 export interface RecordedRun {
   readonly run: readonly RunPoint[];
@@ -52,7 +53,7 @@ export function recordedRun(
     if (chamberCelsius === null || loadCelsius === null) continue;
     points.push({ atMs: at + Math.round(width / 2), chamberCelsius, loadCelsius });
   }
-  const run = longestPart(points, JOINED_SLICES * width);
+  const run = longestPart(points, Math.max(JOINED_MS, JOINED_SLICES * width));
   if (run.length > 0) return { run, whole: run[0] === points[0] };
   throw new WatchError(
     'not-applicable',
