@@ -13,7 +13,10 @@ import type { Schedule } from '../contract/schedule.ts';
 import type { Furnace } from '../contract/shop.ts';
 import type { ChangeBus } from './changes.ts';
 import { WatchError } from './errors.ts';
+import { checkInstants, refuseBeyondRating, refuseBusy, refuseElsewhere } from './firing-checks.ts';
 import { FiringTrack, judgeFromArchive, type TrackParts } from './firing-track.ts';
+import type { LoadAsked, LoadResolver } from './load.ts';
+import { retickRoutes, tickRoutes } from './route-ticks.ts';
 
 /** Later than this, a late reading is found through the archive instead. */
 const JUST_ENDED_MS = 60_000;
@@ -22,6 +25,8 @@ interface FiringDeskParts {
   readonly archive: Archive;
   readonly bus: ChangeBus;
   readonly simulated: boolean;
+  /** Freezes the pieces of a load, their steel taken in. */
+  readonly resolveLoad: LoadResolver;
 }
 
 /** Starts, carries on and ends firings. The judged state is kept now and then; the truth is the readings. */
@@ -29,6 +34,7 @@ export class FiringDesk {
   readonly #archive: Archive;
   readonly #bus: ChangeBus;
   readonly #simulated: boolean;
+  readonly #resolveLoad: LoadResolver;
   readonly #tracks = new Map<string, FiringTrack>();
   /** Finished firings whose readings changed afterwards, waiting to be judged again. */
   readonly #dirty = new Set<string>();
@@ -43,6 +49,7 @@ export class FiringDesk {
     this.#archive = parts.archive;
     this.#bus = parts.bus;
     this.#simulated = parts.simulated;
+    this.#resolveLoad = parts.resolveLoad;
   }
 
   /** Takes up every firing that was running when the hub stopped: a restart is a replay. */
@@ -67,7 +74,7 @@ export class FiringDesk {
       findings.push(...track.findings());
       this.#tellRunning(id, track);
     }
-    this.#judgeOneDirty();
+    this.#judgeOneDirty(now);
     return findings;
   }
 
@@ -87,10 +94,13 @@ export class FiringDesk {
 
   /** Rows of the list; what a running firing has reached is told as it is now, not as it was last kept. */
   summaries(filter: FiringFilter): FiringSummary[] {
-    return this.#archive.firings(filter).map((row) => {
-      const track = this.#tracks.get(row.id);
-      return track ? { ...row, ...reached(track.judgement()) } : row;
-    });
+    return this.#archive.firings(filter).map((row) => this.asReached(row));
+  }
+
+  /** A row as it is now: what a running firing has reached stands in its track. */
+  asReached(row: FiringSummary): FiringSummary {
+    const track = this.#tracks.get(row.id);
+    return track ? { ...row, ...reached(track.judgement()) } : row;
   }
 
   live(): LiveFiring[] {
@@ -122,7 +132,11 @@ export class FiringDesk {
     const endedAt = draft.endedAt ?? null;
     checkInstants(startedAt, endedAt, now);
     refuseBeyondRating(furnace, schedule);
-    if (endedAt === null) this.#refuseBusy(furnace);
+    const pieces = this.#resolveLoad(draft.pieces);
+    if (endedAt === null) {
+      refuseBusy(furnace, this.#archive.runningFirings());
+      refuseElsewhere(pieces, this.#archive.runningFirings());
+    }
     const row = this.#archive.createFiring({
       furnaceId: furnace.id,
       title: draft.title || schedule.name,
@@ -133,13 +147,29 @@ export class FiringDesk {
       endedAt,
       schedule,
       watchedChannels: this.#watchedChannels(furnace),
-      pieces: [],
+      pieces,
       createdAt: now,
     });
     for (const { segment, at } of draft.confirmations) this.#archive.confirmSegment(row.id, segment, at);
     if (endedAt === null) this.#begin(row, now);
-    else this.#archive.saveJudgement(row.id, this.#judge(row));
+    else this.#keepVerdict(row.id, now);
     return this.detail(row.id);
+  }
+
+  /**
+   * Changes what lies in a running firing, and says so in its notes. The judge starts again by replay.
+   *
+   * @throws WatchError `not-running`, `in-use` (a piece lies in another furnace), and as {@link LoadResolver}
+   */
+  changeLoad(id: string, asked: LoadAsked, now: number): { before: FiringDetail; after: FiringDetail } {
+    this.#running(id);
+    const before = this.detail(id);
+    const pieces = this.#resolveLoad(asked);
+    const others = this.#archive.runningFirings().filter((row) => row.id !== id);
+    refuseElsewhere(pieces, others);
+    this.#archive.saveLoad(id, pieces);
+    this.#begin(this.#row(id), now);
+    return { before, after: this.detail(id) };
   }
 
   confirm(id: string, segment: number, now: number): FiringDetail {
@@ -171,7 +201,8 @@ export class FiringDesk {
     this.#tracks.delete(id);
     const recent = this.#justEnded.filter((ended) => at - ended.endedAt < JUST_ENDED_MS);
     this.#justEnded = [...recent, { id, endedAt: at, watched: row.watchedChannels }];
-    this.#archive.saveJudgement(id, this.#judge(this.#row(id)));
+    if (abandoned) this.#archive.saveJudgement(id, this.#judge(this.#row(id)));
+    else this.#keepVerdict(id, at);
     this.#bus.tell({ type: 'firing', id, live: null });
     return this.detail(id);
   }
@@ -195,12 +226,20 @@ export class FiringDesk {
     this.#tellRunning(row.id, track);
   }
 
-  #judgeOneDirty(): void {
+  /** The verdict of a firing that is finished, and the ticks in the routes of its pieces. */
+  #keepVerdict(id: string, now: number): void {
+    this.#archive.saveJudgement(id, this.#judge(this.#row(id)));
+    tickRoutes(this.#archive, this.detail(id), now);
+  }
+
+  #judgeOneDirty(now: number): void {
     const [id] = this.#dirty;
     if (id === undefined) return;
     this.#dirty.delete(id);
     const row = this.#archive.firing(id);
-    if (row && row.status !== 'running') this.#archive.saveJudgement(id, this.#judge(row));
+    if (!row || row.status === 'running') return;
+    this.#archive.saveJudgement(id, this.#judge(row));
+    retickRoutes(this.#archive, this.detail(id), now);
   }
 
   #judge(row: FiringRow): FiringJudgement {
@@ -262,15 +301,6 @@ export class FiringDesk {
     return schedule;
   }
 
-  #refuseBusy(furnace: Furnace): void {
-    const busy = this.#archive.runningFirings().find((row) => row.furnaceId === furnace.id);
-    if (!busy) return;
-    throw new WatchError(
-      'furnace-busy',
-      `${furnace.name} is already in a firing (${busy.title}): finish that one first`,
-    );
-  }
-
   #watchedChannels(furnace: Furnace): string[] {
     const watched = this.#archive
       .channels()
@@ -294,21 +324,4 @@ function reached({
     peakCelsius: peaks.length > 0 ? Math.max(...peaks) : null,
     soakSeconds: segments.reduce((sum, segment) => sum + segment.soakSeconds, 0),
   };
-}
-
-function checkInstants(startedAt: number, endedAt: number | null, now: number): void {
-  if (startedAt > now) throw new WatchError('invalid-request', 'a firing cannot start in the future');
-  if (endedAt !== null && (endedAt <= startedAt || endedAt > now)) {
-    throw new WatchError('invalid-request', 'endedAt must lie after startedAt and not in the future');
-  }
-}
-
-function refuseBeyondRating(furnace: Furnace, schedule: Schedule): void {
-  const hottest = schedule.segments.findIndex((segment) => segment.targetCelsius > furnace.ratedCelsius);
-  const segment = schedule.segments[hottest];
-  if (!segment) return;
-  throw new WatchError(
-    'beyond-rating',
-    `segment ${hottest + 1} asks for ${segment.targetCelsius} °C, but ${furnace.name} is rated for ${furnace.ratedCelsius} °C: change the schedule or use another furnace`,
-  );
 }

@@ -1,6 +1,7 @@
 import type { Archive, IntakeCommit } from '../archive/types.ts';
 import type { Finding } from '../contract/alarm.ts';
 import type { FiringDetail, FiringDraft } from '../contract/firing.ts';
+import type { LoadChange } from '../contract/piece.ts';
 import type { ChannelReading } from '../contract/reading.ts';
 import type { NodeStatus, ShopNode } from '../contract/shop.ts';
 import type { Clock } from '../time/clock.ts';
@@ -8,6 +9,7 @@ import { AlarmDesk } from './alarm-desk.ts';
 import type { ChangeBus } from './changes.ts';
 import { FiringDesk } from './firing-desk.ts';
 import { TICK_MS } from './firing-track.ts';
+import { loadChangeText, loadResolver } from './load.ts';
 import { ShopWatch } from './shop-watch.ts';
 
 /** A reading this much behind the clock is late for firings that are already over. */
@@ -55,7 +57,12 @@ export class Watch {
   constructor(parts: WatchParts) {
     this.#parts = parts;
     const { archive, bus, clock } = parts;
-    this.firings = new FiringDesk({ archive, bus, simulated: parts.simulated });
+    this.firings = new FiringDesk({
+      archive,
+      bus,
+      simulated: parts.simulated,
+      resolveLoad: loadResolver(archive),
+    });
     this.#shop = new ShopWatch(archive, clock.now());
     this.alarms = new AlarmDesk({ archive, bus, newId: parts.newId, now: clock.now() });
   }
@@ -109,6 +116,15 @@ export class Watch {
       this.#shop.event({ kind: 'firing-running', at: now, firingId, furnaceId, watched });
     }
     return detail;
+  }
+
+  /** Changes what lies in a running firing and notes it in its journal. */
+  changeLoad(id: string, { pieces, by }: LoadChange): FiringDetail {
+    const now = this.#parts.clock.now();
+    const { before, after } = this.firings.changeLoad(id, pieces, now);
+    const text = loadChangeText(before.pieces, after.pieces);
+    this.#parts.archive.addNote({ firingId: id, at: now, text, by, createdAt: now });
+    return after;
   }
 
   finishFiring(id: string, at: number | undefined, abandoned: boolean): FiringDetail {

@@ -5,6 +5,7 @@ import { bodyLimit } from 'hono/body-limit';
 import { HTTPException } from 'hono/http-exception';
 import { secureHeaders } from 'hono/secure-headers';
 import { z } from 'zod';
+import { MOST_ATTACHMENT_BYTES } from '../contract/observation.ts';
 import { PROBLEM_CODES, type ProblemCode } from '../contract/problem.ts';
 import { type GuardRules, guard } from './guard.ts';
 import type { WebParts } from './parts.ts';
@@ -19,6 +20,10 @@ import { firingRoutes } from './routes/firings.ts';
 import { furnaceFitRoutes } from './routes/furnace-fit.ts';
 import { furnaceRoutes } from './routes/furnaces.ts';
 import { nodeRoutes } from './routes/nodes.ts';
+import { pieceRoutes } from './routes/pieces.ts';
+import { pieceBenchRoutes } from './routes/pieces-bench.ts';
+import { pieceObservationRoutes } from './routes/pieces-observations.ts';
+import { pieceTemplateRoutes } from './routes/pieces-templates.ts';
 import { recordRoutes } from './routes/record.ts';
 import { scheduleRoutes } from './routes/schedules.ts';
 import { shopRoutes } from './routes/shop.ts';
@@ -26,6 +31,7 @@ import { steelRoutes } from './routes/steels.ts';
 
 /** The largest request body: a long schedule or note is a few kilobytes. */
 const MOST_BODY_BYTES = 262_144;
+const ATTACHMENT_PATH = /^\/api\/v1\/pieces\/[^/]+\/attachments$/;
 
 const health = declareRoute('look', {
   method: 'get',
@@ -45,7 +51,7 @@ export function createApp(parts: WebParts, rules: GuardRules): OpenAPIHono {
   });
   app.use(guard(rules));
   app.use(headers());
-  app.use('/api/*', bodyLimit({ maxSize: MOST_BODY_BYTES, onError: (c) => tooLarge(c) }));
+  app.use('/api/*', boundedBody());
   app.use('/api/*', emptyMeansDefaults);
   app.use('/api/*', async (c, next) => {
     await next();
@@ -70,6 +76,10 @@ export function createApp(parts: WebParts, rules: GuardRules): OpenAPIHono {
     scheduleRoutes,
     firingRoutes,
     recordRoutes,
+    pieceRoutes,
+    pieceTemplateRoutes,
+    pieceObservationRoutes,
+    pieceBenchRoutes,
     alarmRoutes,
     computeRoutes,
     steelRoutes,
@@ -92,6 +102,16 @@ export function createApp(parts: WebParts, rules: GuardRules): OpenAPIHono {
   );
   dashboard(app, parts.dashboardDir);
   return app;
+}
+
+/** A photo or file may be larger than any document. */
+function boundedBody(): MiddlewareHandler {
+  const document = bodyLimit({ maxSize: MOST_BODY_BYTES, onError: (c) => tooLarge(c, MOST_BODY_BYTES) });
+  const file = bodyLimit({
+    maxSize: MOST_ATTACHMENT_BYTES,
+    onError: (c) => tooLarge(c, MOST_ATTACHMENT_BYTES),
+  });
+  return (c, next) => (ATTACHMENT_PATH.test(c.req.path) ? file(c, next) : document(c, next));
 }
 
 /** A POST that announces JSON and sends nothing means the defaults, not a broken document. */
@@ -147,8 +167,8 @@ function dashboard(app: OpenAPIHono, root: string): void {
 
 type AnyContext = Parameters<typeof answerProblem>[0];
 
-function tooLarge(c: AnyContext): Response {
-  return answerProblem(c, 'payload-too-large', `a request body may hold ${MOST_BODY_BYTES} bytes at most`);
+function tooLarge(c: AnyContext, most: number): Response {
+  return answerProblem(c, 'payload-too-large', `a request body may hold ${most} bytes at most`);
 }
 
 /** Exceptions become answers here and nowhere else. */
