@@ -16,7 +16,7 @@ import {
 export interface CompositionFormProps {
   /** The grade whose certificate this is, with its usual percents and its limits; null for a steel of no grade. */
   readonly grade: {
-    readonly id: string;
+    readonly title: string;
     readonly nominal: Readonly<Record<string, number>>;
     readonly limits: Readonly<Record<string, { readonly low: number; readonly high: number }>>;
   } | null;
@@ -54,7 +54,7 @@ export function CompositionForm({ grade, refusal, onUse }: CompositionFormProps)
         use(texts);
       }}
     >
-      <p class="aside">{grade ? steelWords.madeCertificate(grade.id) : steelWords.madeHint}</p>
+      <p class="aside">{grade ? steelWords.madeCertificate(grade.title) : steelWords.madeHint}</p>
       <div class="steel-elements">
         {shown.map((element) => (
           <UnitField
@@ -74,7 +74,7 @@ export function CompositionForm({ grade, refusal, onUse }: CompositionFormProps)
         </Button>
         {grade && (
           <Button onPress={() => setTexts(percentTexts(grade.nominal))}>
-            {steelWords.useNominal(grade.id)}
+            {steelWords.useNominal(grade.title)}
           </Button>
         )}
         <Button onPress={() => setAll(!all)}>{all ? steelWords.fewer : steelWords.more}</Button>
@@ -86,7 +86,7 @@ export function CompositionForm({ grade, refusal, onUse }: CompositionFormProps)
               onUse(null);
             }}
           >
-            {grade ? steelWords.forget(grade.id) : steelWords.clear}
+            {grade ? steelWords.forget(grade.title) : steelWords.clear}
           </Button>
         )}
       </div>

@@ -38,7 +38,7 @@ export function Picker({ grades, here }: PickerProps) {
               <strong>{grade.title}</strong>
               <span class="steel-names">
                 {otherNames(grade)
-                  .map(({ name, same }) => (same ? name : `~ ${name}`))
+                  .map(({ name, same }) => (same ? name : `~\u00a0${name}`))
                   .join(', ')}
               </span>
             </a>

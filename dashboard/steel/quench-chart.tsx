@@ -41,6 +41,9 @@ export function QuenchChart({ media, sectionMm, chosen }: QuenchChartProps) {
             </text>
           </g>
         ))}
+        <text class="scale-number" x={left - 10} y={foot + 20} text-anchor="end">
+          {hardenWords.axis}
+        </text>
         {media.map((row, index) => (
           <Row
             key={row.medium}

@@ -1,10 +1,14 @@
 /** Where things stand on the drawn scale. Pure; pixels count from the top, temperatures in °C. */
 
+/** A scale of temperature whose busy part is drawn larger: three straight pieces, so equal steps stay equal in each. */
 export interface Stretch {
   readonly topPx: number;
   readonly heightPx: number;
   readonly lowCelsius: number;
   readonly highCelsius: number;
+  /** The part that is drawn larger. */
+  readonly closeLowCelsius: number;
+  readonly closeHighCelsius: number;
 }
 
 export interface Span {
@@ -15,17 +19,48 @@ export interface Span {
 /** Nothing of use happens below this in a shop; what lies there is said at the foot. */
 const FOOT_CELSIUS = 0;
 const LEAST_TOP_CELSIUS = 1000;
+/** Share of the height that the busy part gets. */
+const CLOSE_SHARE = 0.56;
+/** A busy part wider than this would be drawn no larger than the rest. */
+const LEAST_CLOSE_CELSIUS = 200;
 
-/** The temperatures that a scale must hold: 0 °C to the next hundred above everything shown. */
-export function scaleEnds(highs: readonly number[]): { lowCelsius: number; highCelsius: number } {
-  const top = Math.max(LEAST_TOP_CELSIUS, ...highs);
-  return { lowCelsius: FOOT_CELSIUS, highCelsius: Math.ceil((top + 10) / 100) * 100 };
+/**
+ * The temperatures that a scale must hold: 0 °C to the next hundred above everything drawn; and the part where most
+ * happens, in whole fifties.
+ *
+ * @param highs the top of everything that is drawn, °C
+ * @param busy what crowds together, °C; spans that lie below the foot are left out
+ */
+export function scaleEnds(
+  highs: readonly number[],
+  busy: readonly Span[],
+): Omit<Stretch, 'topPx' | 'heightPx'> {
+  const highCelsius = Math.ceil((Math.max(LEAST_TOP_CELSIUS, ...highs) + 10) / 100) * 100;
+  const lows = busy.map(({ low }) => low).filter((low) => low > FOOT_CELSIUS);
+  const least = Math.floor(Math.min(700, ...lows) / 50) * 50;
+  const closeLowCelsius = Math.max(FOOT_CELSIUS + 50, least);
+  const most = Math.max(closeLowCelsius + LEAST_CLOSE_CELSIUS, ...busy.map(({ high }) => high));
+  const closeHighCelsius = Math.min(highCelsius - 50, Math.ceil(most / 50) * 50);
+  return { lowCelsius: FOOT_CELSIUS, highCelsius, closeLowCelsius, closeHighCelsius };
+}
+
+/** How far up a temperature stands: 0 at the foot, 1 at the top; held inside the ends. Never falls. */
+export function shareOf(celsius: number, stretch: Omit<Stretch, 'topPx' | 'heightPx'>): number {
+  const { lowCelsius, closeLowCelsius, closeHighCelsius, highCelsius } = stretch;
+  const below = closeLowCelsius - lowCelsius;
+  const above = highCelsius - closeHighCelsius;
+  const belowShare = ((1 - CLOSE_SHARE) * below) / (below + above);
+  const held = Math.min(highCelsius, Math.max(lowCelsius, celsius));
+  if (held <= closeLowCelsius) return (belowShare * (held - lowCelsius)) / below;
+  if (held >= closeHighCelsius) {
+    return 1 - ((1 - CLOSE_SHARE - belowShare) * (highCelsius - held)) / above;
+  }
+  return belowShare + (CLOSE_SHARE * (held - closeLowCelsius)) / (closeHighCelsius - closeLowCelsius);
 }
 
 /** The height of a temperature, held inside the ends of the scale. */
-export function yOf(celsius: number, { topPx, heightPx, lowCelsius, highCelsius }: Stretch): number {
-  const share = (celsius - lowCelsius) / (highCelsius - lowCelsius);
-  return topPx + heightPx * (1 - Math.min(1, Math.max(0, share)));
+export function yOf(celsius: number, stretch: Stretch): number {
+  return stretch.topPx + stretch.heightPx * (1 - shareOf(celsius, stretch));
 }
 
 /**

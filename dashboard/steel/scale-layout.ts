@@ -1,5 +1,5 @@
-import type { StepWindow } from '../../hub/contract/compute/steels.ts';
-import { lanesOf, type Stretch, scaleEnds, spreadLabels, yOf } from './scale-geometry.ts';
+import type { StepName, StepWindow } from '../../hub/contract/compute/steels.ts';
+import { lanesOf, type Span, type Stretch, scaleEnds, spreadLabels, yOf } from './scale-geometry.ts';
 import { inOrder, type ScaleMark } from './scale-rows.ts';
 
 /** Where every part of the drawn scale stands, for a width. Pure; pixels. */
@@ -32,6 +32,8 @@ export interface ScaleLayout {
   readonly stretch: Stretch;
   /** Left edge and width of the rod. */
   readonly rod: { readonly x: number; readonly width: number };
+  /** Right end of the lines that carry Ac1 and the upper limit across the windows. */
+  readonly guideToX: number;
   /** Where the labels of the marks end and those of the bars begin. */
   readonly markLabelX: number;
   readonly barLabelX: number;
@@ -89,10 +91,10 @@ export function scaleLayout(
 ): ScaleLayout {
   const isNarrow = width < NARROW_BELOW_PX;
   const measures = isNarrow ? NARROW : WIDE;
-  const ends = scaleEnds([
-    ...marks.map(({ band }) => band.high),
-    ...windows.map(({ highCelsius, uncertaintyCelsius }) => highCelsius + uncertaintyCelsius),
-  ]);
+  const ends = scaleEnds(
+    [...marks.map(({ band }) => band.high), ...windows.map((window) => barSpan(window).high)],
+    busySpans(marks, windows),
+  );
   const stretch: Stretch = { topPx: HEAD_PX, heightPx: measures.heightPx, ...ends };
   const bars = inOrder(windows);
   const markLanes = lanesOf(
@@ -100,15 +102,11 @@ export function scaleLayout(
     LANE_GAP_CELSIUS,
   );
   const barLanes = lanesOf(bars.map(barSpan), LANE_GAP_CELSIUS);
-  const drawn =
-    (1 + Math.max(-1, ...markLanes)) * measures.markLane +
-    (1 + Math.max(-1, ...barLanes)) * measures.barLane +
-    measures.ruler +
-    measures.rod +
-    measures.glow +
-    2 * measures.leader;
+  const marksWide = (1 + Math.max(-1, ...markLanes)) * measures.markLane;
+  const barsWide = (1 + Math.max(-1, ...barLanes)) * measures.barLane;
+  const drawn = marksWide + barsWide + measures.ruler + measures.rod + measures.glow + 2 * measures.leader;
   const markLabelX = Math.round(Math.max(0, width - drawn) * measures.markShare);
-  const lanesRight = markLabelX + measures.leader + (1 + Math.max(-1, ...markLanes)) * measures.markLane;
+  const lanesRight = markLabelX + measures.leader + marksWide;
   const rodX = lanesRight + measures.ruler;
   const barsLeft = rodX + measures.rod + measures.glow;
   const labels = { from: HEAD_PX, to: HEAD_PX + measures.heightPx };
@@ -130,7 +128,8 @@ export function scaleLayout(
     stretch,
     rod: { x: rodX, width: measures.rod },
     markLabelX,
-    barLabelX: barsLeft + (1 + Math.max(-1, ...barLanes)) * measures.barLane + measures.leader,
+    guideToX: barsLeft + barsWide + measures.leader / 2,
+    barLabelX: barsLeft + barsWide + measures.leader,
     laneWidth: { mark: measures.markLane, bar: measures.barLane },
     marks: marks.map((mark, index) => ({
       mark,
@@ -153,6 +152,18 @@ export function scaleLayout(
   };
 }
 
-function barSpan({ lowCelsius, highCelsius, uncertaintyCelsius }: StepWindow) {
+/** Steps that lie apart from where the steel transforms, or reach far beyond it. */
+const APART: readonly StepName[] = ['forge', 'temper', 'stress-relief'];
+/** Marks below this are about the quench and lie apart too. */
+const QUENCH_BELOW_CELSIUS = 500;
+
+function busySpans(marks: readonly ScaleMark[], windows: readonly StepWindow[]): readonly Span[] {
+  return [
+    ...marks.map(({ band }) => band).filter(({ value }) => value > QUENCH_BELOW_CELSIUS),
+    ...windows.filter(({ step }) => !APART.includes(step)).map(barSpan),
+  ];
+}
+
+function barSpan({ lowCelsius, highCelsius, uncertaintyCelsius }: StepWindow): Span {
   return { low: lowCelsius - uncertaintyCelsius, high: highCelsius + uncertaintyCelsius };
 }

@@ -1,6 +1,6 @@
 import type { DisplayUnit } from '../../hub/contract/schedule.ts';
 import { unbroken } from '../words/format.ts';
-import { scaleWords } from '../words/steel.ts';
+import { type MarkKey, scaleWords } from '../words/steel.ts';
 import type { PlacedMark, ScaleLayout } from './scale-layout.ts';
 import { isPublished } from './scale-rows.ts';
 import { bandText, valueText } from './shown.ts';
@@ -24,6 +24,9 @@ export function ScaleMarks({ layout, unit }: ScaleMarksProps) {
   );
 }
 
+/** Marks that divide the windows: their lines run on to the right of the rod. */
+const DIVIDES: readonly MarkKey[] = ['ac1', 'ac3', 'acm'];
+
 interface MarkProps {
   readonly placed: PlacedMark;
   readonly layout: ScaleLayout;
@@ -39,6 +42,9 @@ function Block({ placed, layout }: MarkProps) {
     <>
       <path class="scale-leader" d={`M${from} ${labelY}L${from + 10} ${labelY}L${x - half - 4} ${y}H${x}`} />
       <path class="scale-reach" d={`M${x} ${y}H${layout.rod.x}`} />
+      {DIVIDES.includes(mark.key) && (
+        <path class="scale-guide" d={`M${layout.rod.x + layout.rod.width} ${y}H${layout.guideToX}`} />
+      )}
       <rect
         class={`scale-band${hollow}`}
         x={x - half}

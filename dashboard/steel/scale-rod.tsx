@@ -2,10 +2,10 @@ import type { z } from 'zod';
 import type { Glow } from '../../hub/contract/compute/glow.ts';
 import type { DisplayUnit } from '../../hub/contract/schedule.ts';
 import { fromBase, toBase } from '../../hub/contract/units.ts';
-import { valueTicks } from '../firings/paper-scale.ts';
 import { glowAt } from '../wall/glow.ts';
 import { number, unitNamed } from '../words/format.ts';
-import { yOf } from './scale-geometry.ts';
+import { rulerTicks } from './ruler.ts';
+import { shareOf, yOf } from './scale-geometry.ts';
 import type { ScaleLayout } from './scale-layout.ts';
 
 type GlowRow = z.infer<typeof Glow>;
@@ -61,7 +61,7 @@ export function ScaleRod({ layout, glow, unit }: ScaleRodProps) {
 function Ruler({ layout, unit }: { readonly layout: ScaleLayout; readonly unit: DisplayUnit }) {
   const { rod, stretch } = layout;
   const shown = unitNamed(unit);
-  const ticks = valueTicks(fromBase(stretch.lowCelsius, shown), fromBase(stretch.highCelsius, shown), 14);
+  const ticks = rulerTicks(stretch, (celsius) => fromBase(celsius, shown));
   return (
     <>
       <text class="scale-number" x={rod.x + rod.width / 2} y={stretch.topPx - 8} text-anchor="middle">
@@ -90,8 +90,4 @@ function colourOf({ lowCelsius, highCelsius }: GlowRow): string {
 /** The middle of the part of a row that the scale shows. */
 function middleOf(row: GlowRow, { lowCelsius, highCelsius }: ScaleLayout['stretch']): number {
   return (Math.max(row.lowCelsius, lowCelsius) + Math.min(row.highCelsius, highCelsius)) / 2;
-}
-
-function shareOf(celsius: number, { lowCelsius, highCelsius }: ScaleLayout['stretch']): number {
-  return (celsius - lowCelsius) / (highCelsius - lowCelsius);
 }

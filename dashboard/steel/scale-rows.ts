@@ -61,11 +61,13 @@ export function scaleRows(critical: Critical): ScaleRows {
     ['ac1', ac1],
     acm.value === null ? ['ac3', ac3] : ['acm', acm],
     ['magnet', magnet.lost],
+    ['magnetPlus', magnet.plus],
   ];
   const marks = asked.flatMap(([key, answer]) => markOf(key, answer));
   return {
     marks: [...marks, CURIE].sort((a, b) => a.band.value - b.band.value),
-    refused: asked.flatMap(([key, answer]) => refusedOf(key, answer)),
+    // Where there is no magnet answer there is nothing to add to it: said once.
+    refused: asked.filter(([key]) => key !== 'magnetPlus').flatMap(([key, answer]) => refusedOf(key, answer)),
   };
 }
 

@@ -2,13 +2,14 @@ import type { z } from 'zod';
 import type { GlowAnswer } from '../../hub/contract/compute/glow.ts';
 import type { StepWindow } from '../../hub/contract/compute/steels.ts';
 import type { DisplayUnit } from '../../hub/contract/schedule.ts';
+import { unbroken } from '../words/format.ts';
 import { scaleWords } from '../words/steel.ts';
 import { ScaleBars } from './scale-bars.tsx';
 import { scaleLayout } from './scale-layout.ts';
 import { ScaleMarks } from './scale-marks.tsx';
 import { ScaleRod } from './scale-rod.tsx';
 import type { ScaleMark } from './scale-rows.ts';
-import { uncertaintyText } from './shown.ts';
+import { rangeText, uncertaintyText } from './shown.ts';
 import { useWidth } from './use-width.ts';
 
 type Glow = z.infer<typeof GlowAnswer>;
@@ -51,6 +52,11 @@ export function HeatScale({ marks, windows, glow, unit }: HeatScaleProps) {
       <figcaption class="scale-key">
         <p>
           {scaleWords.key.band}. {scaleWords.key.published}. {scaleWords.key.other}. {scaleWords.key.tails}.
+        </p>
+        <p>
+          {scaleWords.close(
+            unbroken(rangeText(layout.stretch.closeLowCelsius, layout.stretch.closeHighCelsius, unit)),
+          )}
         </p>
         {glow && (
           <p>{scaleWords.glow(uncertaintyText(glow.scale[0]?.uncertaintyCelsius ?? 0, unit), glow.source)}</p>

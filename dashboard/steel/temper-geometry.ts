@@ -13,6 +13,13 @@ export interface HardnessPoint {
   readonly high: number;
 }
 
+/** What to know of a stretch of the curve. */
+export interface Remark {
+  readonly text: string;
+  readonly fromCelsius: number;
+  readonly toCelsius: number;
+}
+
 /** Where one formula speaks without a gap. */
 export interface FormulaRun {
   readonly formula: string;
@@ -20,7 +27,7 @@ export interface FormulaRun {
   readonly source: string;
   readonly fromCelsius: number;
   readonly toCelsius: number;
-  readonly cautions: readonly string[];
+  readonly cautions: readonly Remark[];
   readonly points: readonly HardnessPoint[];
 }
 
@@ -35,31 +42,39 @@ export function formulaRuns(points: readonly TemperPoint[]): readonly FormulaRun
     }
     const { low, value, high, formula, standing, source, flags } = hardnessHrc;
     const point = { celsius, low, value, high };
+    const remarks = flags.map(({ message }) => ({ text: message, fromCelsius: celsius, toCelsius: celsius }));
     const before = runs.at(-1);
     if (open && before?.formula === formula) {
-      runs[runs.length - 1] = { ...before, toCelsius: celsius, points: [...before.points, point] };
+      const cautions = joined([...before.cautions, ...remarks]);
+      runs[runs.length - 1] = { ...before, toCelsius: celsius, cautions, points: [...before.points, point] };
     } else {
-      const cautions = flags.map(({ message }) => message);
       const ends = { fromCelsius: celsius, toCelsius: celsius };
-      runs.push({ formula, standing, source, ...ends, cautions, points: [point] });
+      runs.push({ formula, standing, source, ...ends, cautions: remarks, points: [point] });
     }
     open = true;
   }
   return runs;
 }
 
-/** Reasons why some points have no number, each once, with the temperatures it holds for. */
-export function refusals(
-  points: readonly TemperPoint[],
-): readonly { readonly reason: string; readonly fromCelsius: number; readonly toCelsius: number }[] {
-  const found = new Map<string, { fromCelsius: number; toCelsius: number }>();
-  for (const { celsius, hardnessHrc } of points) {
-    if (hardnessHrc.value !== null) continue;
-    const { message } = hardnessHrc.reason;
-    const known = found.get(message);
-    found.set(message, { fromCelsius: known?.fromCelsius ?? celsius, toCelsius: celsius });
+/** Why some points have no number, each reason once. */
+export function refusals(points: readonly TemperPoint[]): readonly Remark[] {
+  return joined(
+    points.flatMap(({ celsius, hardnessHrc }) =>
+      hardnessHrc.value === null
+        ? [{ text: hardnessHrc.reason.message, fromCelsius: celsius, toCelsius: celsius }]
+        : [],
+    ),
+  );
+}
+
+/** Each remark once, from the first temperature it was made at to the last. */
+function joined(remarks: readonly Remark[]): readonly Remark[] {
+  const found = new Map<string, Remark>();
+  for (const remark of remarks) {
+    const known = found.get(remark.text);
+    found.set(remark.text, known ? { ...known, toCelsius: remark.toCelsius } : remark);
   }
-  return [...found].map(([reason, ends]) => ({ reason, ...ends }));
+  return [...found.values()];
 }
 
 /** Hardness at the foot and the top of the drawing: multiples of 10 around every band. */

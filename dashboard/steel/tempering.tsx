@@ -35,8 +35,8 @@ export function Tempering({ steel, sets, unit }: TemperingProps) {
     { ...steel, hours, points: 56 },
     TemperingCurveAnswer,
   );
-  const measured = measuredAt(sets, hours);
   const points = value?.points ?? [];
+  const measured = measuredAt(sets, hours).filter(({ celsius }) => isInside(celsius, points));
   const runs = formulaRuns(points);
   return (
     <>
@@ -62,6 +62,10 @@ export function Tempering({ steel, sets, unit }: TemperingProps) {
   );
 }
 
+function isInside(celsius: number, points: readonly TemperPoint[]): boolean {
+  return celsius >= (points.at(0)?.celsius ?? 0) && celsius <= (points.at(-1)?.celsius ?? 0);
+}
+
 interface PointsProps {
   readonly points: readonly TemperPoint[];
   readonly unit: DisplayUnit;
@@ -76,15 +80,15 @@ function Speakers({ points, unit }: PointsProps) {
           <strong>{unbroken(rangeText(run.fromCelsius, run.toCelsius, unit))}:</strong> {run.formula}.{' '}
           <Known from={{ standing: run.standing, source: run.source }} />
           {run.cautions.map((caution) => (
-            <span key={caution} class="known-source">
-              {caution}
+            <span key={caution.text} class="known-source">
+              {unbroken(rangeText(caution.fromCelsius, caution.toCelsius, unit))}: {caution.text}
             </span>
           ))}
         </li>
       ))}
-      {refusals(points).map(({ reason, fromCelsius, toCelsius }) => (
-        <li key={reason}>
-          <strong>{unbroken(rangeText(fromCelsius, toCelsius, unit))}:</strong> {temperWords.none} {reason}.
+      {refusals(points).map(({ text, fromCelsius, toCelsius }) => (
+        <li key={text}>
+          <strong>{unbroken(rangeText(fromCelsius, toCelsius, unit))}:</strong> {temperWords.none} {text}.
         </li>
       ))}
     </ul>

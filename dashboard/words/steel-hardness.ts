@@ -52,6 +52,7 @@ export const hardenWords = {
   section: (mm: number) => `yours, ${mm} mm`,
   drawn:
     'Largest section that hardens through in each medium, in mm, with your section as a line; the table below holds the same numbers',
+  axis: 'mm',
   asTable: 'The same as a table',
   shortMedium,
 } as const;

@@ -4,7 +4,7 @@ import type { StepName } from '../../hub/contract/compute/steels.ts';
 
 /** Words of the steel page. */
 
-export type MarkKey = 'mf' | 'ms' | 'ar1' | 'ar3' | 'ac1' | 'ac3' | 'acm' | 'curie' | 'magnet';
+export type MarkKey = 'mf' | 'ms' | 'ar1' | 'ar3' | 'ac1' | 'ac3' | 'acm' | 'curie' | 'magnet' | 'magnetPlus';
 
 export const MARK_WORDS: Readonly<Record<MarkKey, { readonly symbol: string; readonly meaning: string }>> = {
   mf: { symbol: 'Mf', meaning: 'martensite complete (99 %)' },
@@ -16,6 +16,7 @@ export const MARK_WORDS: Readonly<Record<MarkKey, { readonly symbol: string; rea
   acm: { symbol: 'Acm', meaning: 'last carbide dissolves' },
   curie: { symbol: 'Curie', meaning: 'ferrite loses its magnetism' },
   magnet: { symbol: 'Magnet', meaning: 'lets go on heating' },
+  magnetPlus: { symbol: 'Magnet +', meaning: 'where the smith’s rule ends' },
 };
 
 export const STEP_WORDS: Readonly<Record<StepName, string>> = {
@@ -109,6 +110,8 @@ export const scaleWords = {
   },
   glow: (uncertainty: string, source: string) =>
     `The rod has the colour steel shows at that heat in dim light, good to ${uncertainty} at best by eye. Names and limits: ${source}.`,
+  close: (range: string) =>
+    `The stretch ${range}, where most happens, is drawn larger than the rest; the numbers along the rod tell. The dashed lines carry Ac1 and the upper limit across to the windows.`,
   table: 'Temperatures of the steel',
   what: 'What',
   value: 'Value (band)',
