@@ -1,6 +1,7 @@
 import type { AlarmKind, AlarmPriority } from '../contract/alarm.ts';
 import type { Likeness } from '../contract/alarm-relations.ts';
 import type { ShopSettings } from '../contract/shop.ts';
+import { AIR_DEFINITIONS } from './air-definitions.ts';
 import { danger, warning } from './define.ts';
 import type { LifeRules } from './life-cycle.ts';
 
@@ -68,25 +69,7 @@ export const ALARM_DEFINITIONS: Readonly<Record<AlarmKind, AlarmDefinition>> = {
     dangerToLife: true,
     source: STALE,
   }),
-  'unsafe-air-second': danger({
-    rank: 3,
-    setpoint: { from: 'setting', name: 'carbonMonoxideSecondPpm', unit: 'ppm' },
-    secondsToAct: 0,
-    dangerToLife: true,
-    offDelayMs: 30_000,
-    deadbandShare: 0.1,
-    source: 'common practice: at once; deadband 10 % of the limit',
-  }),
-  'unsafe-air-first': warning({
-    rank: 4,
-    setpoint: { from: 'setting', name: 'carbonMonoxideFirstPpm', unit: 'ppm' },
-    secondsToAct: 300,
-    dangerToLife: true,
-    onDelayMs: 5000,
-    offDelayMs: 30_000,
-    deadbandShare: 0.1,
-    source: 'common practice: two samples or 5 s; deadband 10 % of the limit',
-  }),
+  ...AIR_DEFINITIONS,
   // A reading that is not the furnace's makes what follows from it worthless: it comes before the heat.
   'probe-fault': warning({
     rank: 20,

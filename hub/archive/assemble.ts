@@ -1,4 +1,5 @@
 import { statSync } from 'node:fs';
+import { airPart } from './air.ts';
 import { alarmPart } from './alarms.ts';
 import { bindingPart } from './bindings.ts';
 import { certificatePart } from './certificates.ts';
@@ -52,6 +53,7 @@ export function assemble(open: OpenDatabase, options: ArchiveOptions): Archive {
     ...guarded(piecePart(context)),
     ...guarded(observationPart(context)),
     ...guarded(routeTemplatePart(context, options.now)),
+    ...guarded(airPart(context)),
     ...guarded(alarmPart(context)),
     ...guarded(refusals),
     ...guarded(intakePart(context, { nodes, channels, readings, refusals })),

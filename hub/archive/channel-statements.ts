@@ -20,7 +20,8 @@ export interface LocatedRow {
 const SELECT = `
   SELECT series, id, node, name, label, quantity, unit, role, furnace_id AS furnaceId,
     possible_low AS possibleLow, possible_high AS possibleHigh, stale_after_seconds AS staleAfterSeconds,
-    probe, adopted, archived, created_at AS createdAt
+    probe, calibrated_at AS calibratedAt, calibration_due_at AS calibrationDueAt, end_of_life_at AS endOfLifeAt,
+    adopted, archived, created_at AS createdAt
   FROM channels`;
 
 /** Above every number in use and every number that readings were kept under: none is ever given twice. */
@@ -29,15 +30,18 @@ const NEXT_SERIES = `1 + max(coalesce((SELECT max(series) FROM channels), 0),
 
 const INSERT = `
   INSERT INTO channels (series, id, node, name, label, quantity, unit, role, furnace_id, possible_low,
-    possible_high, stale_after_seconds, probe, adopted, archived, created_at)
+    possible_high, stale_after_seconds, probe, calibrated_at, calibration_due_at, end_of_life_at, adopted, archived,
+    created_at)
   VALUES (${NEXT_SERIES}, @id, @node, @name, @label, @quantity, @unit, @role, @furnaceId, @possibleLow,
-    @possibleHigh, @staleAfterSeconds, @probe, @adopted, @archived, @createdAt)
+    @possibleHigh, @staleAfterSeconds, @probe, @calibratedAt, @calibrationDueAt, @endOfLifeAt, @adopted, @archived,
+    @createdAt)
   RETURNING series`;
 
 const UPDATE = `
   UPDATE channels SET node = @node, name = @name, label = @label, quantity = @quantity, unit = @unit,
     role = @role, furnace_id = @furnaceId, possible_low = @possibleLow, possible_high = @possibleHigh,
-    stale_after_seconds = @staleAfterSeconds, probe = @probe, adopted = @adopted, archived = @archived
+    stale_after_seconds = @staleAfterSeconds, probe = @probe, calibrated_at = @calibratedAt,
+    calibration_due_at = @calibrationDueAt, end_of_life_at = @endOfLifeAt, adopted = @adopted, archived = @archived
   WHERE id = @id`;
 
 /** Every question that is put to the channels table, prepared once. */

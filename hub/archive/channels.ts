@@ -9,6 +9,8 @@ import type { NodePart } from './nodes.ts';
 import type { ReadingPart } from './readings.ts';
 import type { Archive } from './types.ts';
 
+const NO_DATES = { calibratedAt: null, calibrationDueAt: null, endOfLifeAt: null };
+
 type NewChannel = Parameters<Archive['createChannel']>[0];
 
 export interface LocatedChannel {
@@ -51,7 +53,7 @@ export function channelPart(context: Context, nodes: NodePart, readings: Reading
     const id = ids();
     const flags = { adopted: Number(adopted), archived: 0 };
     const probe = probeText(draft.probe);
-    const series = statements.insert.get({ ...draft, ...flags, probe, id, createdAt: at });
+    const series = statements.insert.get({ ...NO_DATES, ...draft, ...flags, probe, id, createdAt: at });
     if (series === undefined) throw new ArchiveError('fault', 'a channel was inserted without a number');
     return { series, id, quantity: draft.quantity, adopted };
   }

@@ -20,6 +20,7 @@ import type {
   ShopSettings,
 } from '../contract/shop.ts';
 import type { Quantity } from '../contract/units.ts';
+import type { AirStore } from './air-types.ts';
 import type { AlarmStore } from './alarm-types.ts';
 import type { OwnSteelStore } from './own-steel-types.ts';
 import type { PieceStore } from './piece-types.ts';
@@ -30,6 +31,9 @@ export type { AlarmFilter, AlarmRow } from './alarm-types.ts';
  * What the archive promises. Nothing outside `hub/archive` knows how a reading is stored.
  * Every call is synchronous: when it returns, the change is committed (WAL, synchronous=FULL).
  */
+
+/** Dates of a gas sensor; null where nobody has said. */
+export type SensorDates = Pick<Channel, 'calibratedAt' | 'calibrationDueAt' | 'endOfLifeAt'>;
 
 /** One decoded value of one payload, in base units, before the archive knows its channel. */
 export interface IncomingReading {
@@ -101,7 +105,7 @@ export interface FiringFilter {
   readonly limit: number;
 }
 
-export interface Archive extends PieceStore, AlarmStore, OwnSteelStore {
+export interface Archive extends AirStore, PieceStore, AlarmStore, OwnSteelStore {
   readonly readings: ReadingStore;
 
   shop(): Shop;
@@ -123,9 +127,10 @@ export interface Archive extends PieceStore, AlarmStore, OwnSteelStore {
   channels(): readonly Channel[];
   channel(id: string): Channel | null;
   createChannel(
-    draft: Omit<Channel, 'id' | 'adopted' | 'archived' | 'createdAt' | 'latest' | 'baseUnit' | 'probe'> & {
-      readonly probe?: Probe | null;
-    },
+    draft: Omit<
+      Channel,
+      'id' | 'adopted' | 'archived' | 'createdAt' | 'latest' | 'baseUnit' | 'probe' | keyof SensorDates
+    > & { readonly probe?: Probe | null } & Partial<SensorDates>,
     at: number,
   ): Channel;
   saveChannel(channel: Channel): Channel;

@@ -10,8 +10,23 @@ export const ALARM_KINDS = [
   'not-watching-channel',
   'not-watching-node',
   'not-watching-air',
+  'unsafe-air-idlh',
   'unsafe-air-second',
+  'unsafe-air-ceiling',
+  'unsafe-air-saturated',
+  'unsafe-air-dose',
+  'unsafe-air-short-mean',
+  'unsafe-air-low-oxygen',
+  'unsafe-air-carbon-dioxide-second',
   'unsafe-air-first',
+  'unsafe-air-blood',
+  'unsafe-air-day-mean',
+  'unsafe-air-carbon-dioxide-first',
+  'unsafe-air-high-oxygen',
+  'air-other-source',
+  'air-sensors-disagree',
+  'air-sensor-flat',
+  'air-sensor-overdue',
   'probe-fault',
   'overshoot',
   'overshoot-ahead',
@@ -108,6 +123,19 @@ export const Alarm = z
   })
   .meta({ id: 'Alarm' });
 export type Alarm = z.infer<typeof Alarm>;
+
+/** What holds and is not announced, because a rule says that another alarm tells the same trouble. */
+export const HeldBackAlarm = z
+  .object({
+    kind: AlarmKind,
+    subject: z.string(),
+    since: EpochMs,
+    rule: z.string(),
+    title: z.string(),
+    message: z.string(),
+  })
+  .meta({ id: 'HeldBackAlarm' });
+export type HeldBackAlarm = z.infer<typeof HeldBackAlarm>;
 
 const By = z.string().trim().min(1).max(80);
 const Why = z.string().trim().min(1).max(500).describe('The reason, in words');

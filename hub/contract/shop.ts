@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { airSettingsShape, sensorDatesShape } from './air.ts';
 import { ChannelName } from './channel-name.ts';
 import { FurnaceFit } from './furnace-fit.ts';
 import { patchShape } from './patch.ts';
@@ -130,6 +131,7 @@ export const ChannelDraft = z
     probe: Probe.nullable()
       .default(null)
       .describe('The thermocouple of a temperature channel; null: not known'),
+    ...sensorDatesShape,
   })
   .meta({ id: 'ChannelDraft' });
 export type ChannelDraft = z.infer<typeof ChannelDraft>;
@@ -218,6 +220,7 @@ export const ShopSettings = z
     carbonMonoxideFirstPpm: z.number().gt(0).max(1200).default(20),
     carbonMonoxideSecondPpm: z.number().gt(0).max(1200).default(60),
     watchCarbonMonoxideFor: z.enum(['any-furnace', 'fuel-burning']).default('any-furnace'),
+    ...airSettingsShape,
     hotAboveCelsius: z
       .number()
       .min(40)
@@ -233,6 +236,10 @@ export const ShopSettings = z
   .refine((s) => s.carbonMonoxideFirstPpm < s.carbonMonoxideSecondPpm, {
     path: ['carbonMonoxideSecondPpm'],
     message: 'the second CO limit must be above the first',
+  })
+  .refine((s) => s.airProfile !== 'custom' || s.airCustomLimits !== null, {
+    path: ['airCustomLimits'],
+    message: 'a custom profile needs its limits',
   })
   .meta({ id: 'ShopSettings' });
 export type ShopSettings = z.infer<typeof ShopSettings>;
@@ -251,6 +258,7 @@ export const ChannelPatch = z
     possibleHigh: z.number().nullable().optional(),
     staleAfterSeconds: z.number().gt(0).max(86_400).optional(),
     probe: Probe.nullable().optional(),
+    ...patchShape(sensorDatesShape),
     adopted: z.boolean().optional(),
   })
   .meta({ id: 'ChannelPatch' });

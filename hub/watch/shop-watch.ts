@@ -1,4 +1,3 @@
-import { type AirInput, type AirState, airFindings, startAir, stepAir } from '../air/judge.ts';
 import type { Archive } from '../archive/types.ts';
 import { blindnessFindings } from '../blindness/findings.ts';
 import { startBlindness, stepBlindness } from '../blindness/judge.ts';
@@ -6,6 +5,7 @@ import type { BlindnessInput, BlindnessState } from '../blindness/types.ts';
 import type { Finding } from '../contract/alarm.ts';
 import type { ChannelReading } from '../contract/reading.ts';
 import type { Channel } from '../contract/shop.ts';
+import { AirWatch } from './air-watch.ts';
 import { ProbeWatch } from './probe-watch.ts';
 import { adoptedChannels, merge, readingsOf } from './shop-inputs.ts';
 import { Timeline } from './timeline.ts';
@@ -20,23 +20,22 @@ type ShopEvent = Exclude<BlindnessInput, { kind: 'reading' } | { kind: 'tick' }>
 export class ShopWatch {
   readonly #archive: Archive;
   #events: ShopEvent[] = [];
-  #air: Timeline<AirState, AirInput>;
+  #air: AirWatch;
   #blindness: Timeline<BlindnessState, BlindnessInput>;
-  #airState: () => readonly Finding[];
   #blindnessState: () => readonly Finding[];
   #watched: ReadonlySet<string> = new Set();
   #probes: ProbeWatch;
 
   constructor(archive: Archive, now: number) {
     this.#archive = archive;
-    [this.#air, this.#airState] = this.#makeAir(now);
+    this.#air = new AirWatch(this.#archive, now);
     [this.#blindness, this.#blindnessState] = this.#makeBlindness(now);
     this.#probes = new ProbeWatch(this.#archive, now);
   }
 
   /** Limits, furnaces or channels changed: start afresh from what the archive knows. */
   restart(now: number): void {
-    [this.#air, this.#airState] = this.#makeAir(now);
+    this.#air = new AirWatch(this.#archive, now);
     [this.#blindness, this.#blindnessState] = this.#makeBlindness(now);
     this.#probes = new ProbeWatch(this.#archive, now);
   }
@@ -52,45 +51,22 @@ export class ShopWatch {
   /** A reading that came after its instant had been judged; older than the look-back changes nothing now. */
   learned(reading: ChannelReading): void {
     this.#probes.learned(reading);
+    this.#air.learned(reading);
     if (!this.#watched.has(reading.channel)) return;
     if (reading.at < this.#blindness.at - LOOK_BACK_MS) return;
-    this.#air.rewindBefore(reading.at);
     this.#blindness.rewindBefore(reading.at);
   }
 
   findings(now: number): readonly Finding[] {
-    for (const timeline of [this.#air, this.#blindness]) {
-      timeline.forgetBefore(now - LOOK_BACK_MS);
-      timeline.advance(now);
-    }
+    this.#blindness.forgetBefore(now - LOOK_BACK_MS);
+    this.#blindness.advance(now);
     const blind = this.#probes.withCauses(this.#blindnessState(), now);
-    return [...blind, ...this.#airState(), ...this.#probes.findings(now)];
+    return [...blind, ...this.#air.findings(now), ...this.#probes.findings(now)];
   }
 
-  #makeAir(now: number): [Timeline<AirState, AirInput>, () => readonly Finding[]] {
-    const { settings } = this.#archive.shop();
-    const channels = adoptedChannels(
-      this.#archive,
-      (channel) => channel.role === 'room-air' && channel.quantity === 'carbon-monoxide',
-    );
-    const config = {
-      channels: channels.map(({ id, label, name, staleAfterSeconds }) => ({
-        id,
-        label: label || name,
-        staleAfterSeconds,
-      })),
-      firstPpm: settings.carbonMonoxideFirstPpm,
-      secondPpm: settings.carbonMonoxideSecondPpm,
-    };
-    const timeline = new Timeline<AirState, AirInput>(
-      {
-        start: () => startAir(config),
-        step: (state, input) => stepAir(config, state, input),
-        inputs: (after, upTo) => merge(readingsOf(this.#archive, channels, after, upTo), [], after, upTo),
-      },
-      now - LOOK_BACK_MS,
-    );
-    return [timeline, () => airFindings(config, timeline.state)];
+  /** The air as it stands, for the page about it. */
+  air(now: number): ReturnType<AirWatch['view']> {
+    return this.#air.view(now);
   }
 
   #makeBlindness(now: number): [Timeline<BlindnessState, BlindnessInput>, () => readonly Finding[]] {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { type AirConfig, type AirState, airFindings, startAir, stepAir } from '../../hub/air/judge.ts';
+import { airFindings, startAir, stepAir } from '../../hub/air/judge.ts';
+import type { AirConfig, AirState } from '../../hub/air/types.ts';
 import type { Quality } from '../../hub/contract/reading.ts';
 
 const config: AirConfig = {

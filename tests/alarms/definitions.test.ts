@@ -11,16 +11,23 @@ describe('the table of alarms', () => {
       kind.startsWith('not-watching') ? 0 : kind.startsWith('unsafe-air') ? 1 : 2;
     const families = order.map(family);
     expect(families).toEqual([...families].sort((a, b) => a - b));
-    expect(order[3]).toBe('unsafe-air-second');
+    expect(order.slice(3, 5)).toEqual(['unsafe-air-idlh', 'unsafe-air-second']);
   });
 
-  it('calls blindness and the second limit a danger, the rest a warning', () => {
+  it('calls blindness and air to leave at once a danger, the rest a warning', () => {
     const danger = ALARM_KINDS.filter((kind) => ALARM_DEFINITIONS[kind].priority === 'danger');
     expect(danger).toEqual([
       'not-watching-channel',
       'not-watching-node',
       'not-watching-air',
+      'unsafe-air-idlh',
       'unsafe-air-second',
+      'unsafe-air-ceiling',
+      'unsafe-air-saturated',
+      'unsafe-air-dose',
+      'unsafe-air-short-mean',
+      'unsafe-air-low-oxygen',
+      'unsafe-air-carbon-dioxide-second',
     ]);
   });
 

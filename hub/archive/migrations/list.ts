@@ -5,6 +5,7 @@ import { sql as probes } from './004-probes.ts';
 import { sql as fitsAndSteels } from './005-fits-and-steels.ts';
 import { sql as pieces } from './006-pieces.ts';
 import { sql as alarmJournal } from './007-alarm-journal.ts';
+import { sql as air } from './008-air.ts';
 
 /** In order: the n-th brings a file to version n. Released migrations never change; add the next one. */
 export const MIGRATIONS: readonly string[] = [
@@ -15,4 +16,5 @@ export const MIGRATIONS: readonly string[] = [
   fitsAndSteels,
   pieces,
   alarmJournal,
+  air,
 ];

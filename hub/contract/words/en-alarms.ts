@@ -1,5 +1,6 @@
 import type { AlarmKind, Params } from '../alarm.ts';
 import type { DisplayUnit } from '../schedule.ts';
+import { AIR_MESSAGES, AIR_TITLES } from './en-air-alarms.ts';
 import { guidanceFor } from './en-guidance.ts';
 import { probeCause, probeMessage, probeTitle } from './en-probe.ts';
 import { difference, duration, elapsed, numberOf, rate, temperature, textOf } from './format.ts';
@@ -13,23 +14,13 @@ const TITLES: Readonly<Record<AlarmKind, (params: Params) => string>> = {
   'not-watching-node': (params) =>
     `Not watching: ${textOf(params, 'label', textOf(params, 'node', 'a node'))} is offline`,
   'not-watching-air': () => 'Not watching the air',
-  'unsafe-air-second': () => 'Carbon monoxide above the second limit',
-  'unsafe-air-first': () => 'Carbon monoxide above the first limit',
+  ...AIR_TITLES,
   'probe-fault': probeTitle,
   overshoot: () => 'Overshoot',
   'overshoot-ahead': () => 'Overshoot ahead',
   'soak-stalled': () => 'Soak stalled',
   'ramp-stalled': () => 'Ramp stalled',
 };
-
-function ppm(value: number | null): string {
-  return value === null ? 'unknown' : `${Math.round(value)} ppm`;
-}
-
-function airMessage(params: Params): string {
-  const where = textOf(params, 'label', textOf(params, 'channel', 'the sensor'));
-  return `${ppm(numberOf(params, 'ppm'))} measured at ${where}, limit ${ppm(numberOf(params, 'limitPpm'))}`;
-}
 
 function blindMessage(params: Params): string {
   const age = numberOf(params, 'ageSeconds');
@@ -90,8 +81,7 @@ const MESSAGES: Readonly<Record<AlarmKind, Message>> = {
   'not-watching-channel': (params, unit) => `${blindMessage(lastCelsius(params, unit))}${probeCause(params)}`,
   'not-watching-node': (params, unit) => blindMessage(lastCelsius(params, unit)),
   'not-watching-air': airBlindMessage,
-  'unsafe-air-second': airMessage,
-  'unsafe-air-first': airMessage,
+  ...AIR_MESSAGES,
   'probe-fault': probeMessage,
   overshoot: overshootMessage,
   'overshoot-ahead': aheadMessage,

@@ -1,32 +1,11 @@
 import type { AlarmKind, Params } from '../alarm.ts';
+import { AIR_GUIDANCE, DEFER } from './en-air-guidance.ts';
 import { probeGuidance } from './en-probe.ts';
 
 /**
  * What to check and do, in order. The air alarms keep to the common cautious core of what agencies advise:
  * leave first, call, stay out. They defer to the certified alarm, the local code and a licensed fitter.
  */
-
-const DEFER =
-  'This screen is an aid: the certified CO alarm, the local code and a licensed fitter come before it.';
-
-const SECOND_LIMIT = [
-  'Everyone out of the building, now.',
-  'Gas off only if the valve is on the way out.',
-  'Call the emergency services from outside. Count heads.',
-  'Stay out until the responders let you in.',
-  'Have everyone who was inside seen by a doctor; say "carbon monoxide".',
-  'No restart until a licensed fitter has found the cause.',
-  DEFER,
-];
-
-const FIRST_LIMIT = [
-  'Everyone out to fresh air.',
-  'Gas off only if the valve is on the way out.',
-  'Headache, dizziness or sickness: call the emergency services.',
-  'Stay out while the reading is above the limit or missing.',
-  'Have a licensed fitter find the cause before the next firing.',
-  DEFER,
-];
 
 const AIR_BLIND = [
   'Nobody knows what the air is: do not work on as if it were good.',
@@ -84,8 +63,7 @@ function stalled(params: Params): string[] {
 }
 
 const GUIDANCE: Readonly<Record<AlarmKind, (params: Params) => readonly string[]>> = {
-  'unsafe-air-second': () => SECOND_LIMIT,
-  'unsafe-air-first': () => FIRST_LIMIT,
+  ...AIR_GUIDANCE,
   'not-watching-air': () => AIR_BLIND,
   'not-watching-channel': () => CHANNEL_BLIND,
   'not-watching-node': () => NODE_BLIND,

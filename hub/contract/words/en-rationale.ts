@@ -1,4 +1,5 @@
 import type { AlarmKind } from '../alarm.ts';
+import { AIR_RATIONALE } from './en-air-rationale.ts';
 import type { RationaleWords } from './types.ts';
 
 /** Why each alarm exists, in words: cause, consequence, and what to do first. */
@@ -21,18 +22,7 @@ const RATIONALE: Readonly<Record<AlarmKind, RationaleWords>> = {
     consequence: 'Carbon monoxide can rise to a deadly level without anyone noticing.',
     action: 'Heed the certified CO alarm; no reading back soon: shut down and go out.',
   },
-  'unsafe-air-second': {
-    name: 'Carbon monoxide above the second limit',
-    cause: 'Too little air for what burns, or fumes that do not leave the room.',
-    consequence: 'Poisoning; people who are poisoned do not notice it in time.',
-    action: 'Everyone out of the building, now.',
-  },
-  'unsafe-air-first': {
-    name: 'Carbon monoxide above the first limit',
-    cause: 'Too little air for what burns, or fumes that gather.',
-    consequence: 'Harm to health over the shift; the level may go on rising.',
-    action: 'Everyone out to fresh air.',
-  },
+  ...AIR_RATIONALE,
   'probe-fault': {
     name: 'Probe at fault',
     cause: 'Reversed, shorted, stuck, open or jumping input, or a probe outside the furnace.',

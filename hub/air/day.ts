@@ -1,0 +1,111 @@
+import type { Finding } from '../contract/alarm.ts';
+import { requireForward } from '../judging/errors.ts';
+import { nextShift } from '../physics/carbon-monoxide/exposure.ts';
+import type { AirCell } from './cell.ts';
+import type { DayChannel, DayConfig, DayState, DoseState } from './day-types.ts';
+import { type DecayResult, NO_DECAY, stepDecay } from './decay-watch.ts';
+import { dayRules, doseFindings, startDose, stepDose } from './dose.ts';
+import { startFire, stepFire } from './fire.ts';
+import { sourceFindings, stepSource } from './other-source.ts';
+import { NO_SENSORS, sensorFindings, stepSensors } from './sensors.ts';
+
+/**
+ * The judge of the shop's air over hours: exposure, dose, what the sensors say of each other, and ventilation by the
+ * fall of a gas. The level of the instant is `judge.ts`. Pure: the same cells give the same state.
+ */
+
+/** A rest of this long without a hot furnace ends a working day. Common practice, no source. */
+export const SHIFT_REST_MS = 6 * 3_600_000;
+/** No working day is longer: its sums begin again. What the judge looks back over when it starts. */
+export const DAY_MS = 16 * 3_600_000;
+
+/** The state at an edge of the grid, epoch ms, before the first reading. */
+export function startDay(config: DayConfig, at: number): DayState {
+  const doses = Object.fromEntries(monoxide(config).map(({ id }) => [id, startDose(at)]));
+  return {
+    at,
+    shiftStart: at,
+    fire: startFire(config),
+    doses,
+    sensors: NO_SENSORS,
+    source: {},
+    decays: {},
+  };
+}
+
+function monoxide(config: DayConfig): DayChannel[] {
+  return config.channels.filter(({ gas }) => gas === 'carbon-monoxide');
+}
+
+/**
+ * The next state. Pure.
+ * @throws JudgeError `time-runs-back`
+ */
+export function stepDay(config: DayConfig, state: DayState, cell: AirCell): DayState {
+  requireForward(state.at, cell.from, 'air of the day');
+  const fire = stepFire(config, state.fire, cell);
+  const begins = shiftBegins(state, fire.lastHotAt === cell.to, cell.from);
+  const doses: Record<string, DoseState> = {};
+  for (const channel of monoxide(config)) {
+    const old = state.doses[channel.id] ?? startDose(state.at);
+    doses[channel.id] = stepDose(config, channel, begins ? renewed(config, channel, old, cell) : old, cell);
+  }
+  return {
+    at: cell.to,
+    shiftStart: begins ? cell.from : state.shiftStart,
+    fire,
+    doses,
+    sensors: stepSensors(config, state.sensors, fire, cell),
+    source: stepSource(config, state.source, fire, cell),
+    decays: stepDecays(config, { ...state, fire }, cell),
+  };
+}
+
+function shiftBegins(state: DayState, isHot: boolean, at: number): boolean {
+  if (at - state.shiftStart >= DAY_MS) return true;
+  if (!isHot) return false;
+  const { lastHotAt } = state.fire;
+  return at - (lastHotAt ?? state.shiftStart) >= SHIFT_REST_MS;
+}
+
+/**
+ * A new day's sums begin at nothing; the rolling windows and the blood run on. After a night without a single
+ * reading nobody knows what the air was and nobody is known to have breathed it: then all begins anew, and the
+ * coverage says how little is known.
+ */
+function renewed(config: DayConfig, channel: DayChannel, old: DoseState, cell: AirCell): DoseState {
+  const { last } = old.exposure.curve;
+  if (last === null || cell.from - last.atMs >= SHIFT_REST_MS) return startDose(cell.from);
+  const exposures = { profile: config.profile, rules: dayRules(channel) };
+  return { ...old, exposure: nextShift(exposures, old.exposure, cell.from) };
+}
+
+function stepDecays(config: DayConfig, state: DayState, cell: AirCell): DayState['decays'] {
+  const next: Record<string, DayState['decays'][string]> = {};
+  for (const channel of config.channels) {
+    if (channel.gas === 'oxygen') continue;
+    const others = config.channels
+      .filter(({ id, gas }) => id !== channel.id && gas === channel.gas)
+      .flatMap(({ id }) => {
+        const samples = state.decays[id]?.fall?.samples;
+        return samples === undefined ? [] : [samples];
+      });
+    const beside = { fire: state.fire, cell, others };
+    next[channel.id] = stepDecay(state.decays[channel.id] ?? NO_DECAY, channel, beside);
+  }
+  return next;
+}
+
+/** What holds at the instant the state stands at. */
+export function dayFindings(config: DayConfig, state: DayState): Finding[] {
+  return [
+    ...doseFindings(config, state.doses),
+    ...sourceFindings(config, state.source, state.at),
+    ...sensorFindings(config, state.sensors, state.at),
+  ];
+}
+
+/** The last fall at each sensor that gave a figure. */
+export function dayDecays(state: DayState): DecayResult[] {
+  return Object.values(state.decays).flatMap(({ last }) => (last === null ? [] : [last]));
+}
