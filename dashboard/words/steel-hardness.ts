@@ -33,7 +33,7 @@ export const hardenWords = {
   thickness: 'Thickness',
   medium: 'Quenched in',
   piece: (mm: number, shape: 'bar' | 'plate', title: string) =>
-    `${title}, ${mm} mm ${shape === 'bar' ? 'round' : 'thick'},`,
+    `${title}, ${mm}\u00a0mm ${shape === 'bar' ? 'round' : 'thick'},`,
   verdict,
   answer: { yes: 'yes', no: 'no', borderline: 'in doubt', unknown: 'not known' } as const,
   ideal: 'Ideal critical diameter',
