@@ -23,7 +23,7 @@ export interface FloodState {
 export interface FloodSpan {
   readonly from: number;
   readonly to: number | null;
-  /** Announcements from its begin to its end. */
+  /** Announcements, from the ten minutes that brought it on to its end. */
   readonly alarms: number;
 }
 
@@ -83,6 +83,6 @@ export function floodSpans(times: readonly number[], to: number): FloodSpan[] {
   }
   return spans.map((span) => ({
     ...span,
-    alarms: times.filter((at) => at >= span.from && at <= (span.to ?? to)).length,
+    alarms: times.filter((at) => at > span.from - FLOOD_WINDOW_MS && at <= (span.to ?? to)).length,
   }));
 }

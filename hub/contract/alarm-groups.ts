@@ -1,4 +1,5 @@
-import { ALARM_KINDS, type Alarm } from './alarm.ts';
+import { z } from 'zod';
+import { ALARM_KINDS, Alarm } from './alarm.ts';
 import { ALARM_CAUSES, type CauseTable, isAlike } from './alarm-relations.ts';
 
 /** First-out: several alarms as what to do first, and what follows from the same cause under it. */
@@ -14,6 +15,11 @@ export interface AlarmGroup<A> {
   /** What comes of the lead, the most urgent first. */
   readonly followers: readonly A[];
 }
+
+/** As `GET /api/v1/alarms/groups` answers it. */
+export const AlarmGroupAnswer = z
+  .object({ lead: Alarm, followers: z.array(Alarm) })
+  .meta({ id: 'AlarmGroup' });
 
 /** True for alarms that say that nobody is watching something. */
 export function isBlindness(alarm: Pick<Alarm, 'kind'>): boolean {
@@ -59,11 +65,12 @@ export function groupAlarms<A extends GroupedAlarm>(
   return [...members].map(([lead, all]) => ({ lead, followers: all.filter((one) => one !== lead) }));
 }
 
-/** Follows the causes up to the first. A ring of causes ends where it began to repeat. */
+/** Follows the causes up to the first. In a ring of causes nothing is the first: the alarm stands for itself. */
 function rootOf<A extends GroupedAlarm>(alarm: A, open: readonly A[], causes: CauseTable): A {
   const seen = new Set<A>([alarm]);
   let root = alarm;
-  for (let next = causeOf(root, open, causes); next && !seen.has(next); next = causeOf(root, open, causes)) {
+  for (let next = causeOf(root, open, causes); next; next = causeOf(root, open, causes)) {
+    if (seen.has(next)) return alarm;
     seen.add(next);
     root = next;
   }

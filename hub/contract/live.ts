@@ -57,6 +57,9 @@ export const LiveHeartbeat = z.object({
   judging: z
     .boolean()
     .describe('False: readings are kept, but a judge has failed and nothing is being judged'),
+  alarmFloodSince: EpochMs.nullable()
+    .optional()
+    .describe('Since when more alarms come than a person can answer (ISA-18.2); null: no flood'),
 });
 export type LiveHeartbeat = z.infer<typeof LiveHeartbeat>;
 

@@ -1,5 +1,10 @@
 import type { Archive } from '../archive/types.ts';
-import { HEARTBEAT_SECONDS, type LiveChange, type LiveSnapshot } from '../contract/live.ts';
+import {
+  HEARTBEAT_SECONDS,
+  type LiveChange,
+  type LiveHeartbeat,
+  type LiveSnapshot,
+} from '../contract/live.ts';
 import type { Clock } from '../time/clock.ts';
 import { worded } from '../watch/alarm-words.ts';
 import type { Change, ChangeBus } from '../watch/changes.ts';
@@ -104,8 +109,14 @@ export class Feed {
   }
 
   #heartbeat(): FeedItem {
-    const { clock, judging } = this.#parts;
-    const message = { type: 'heartbeat', seq: this.#seq, now: clock.now(), judging: judging() };
+    const { clock, judging, watch } = this.#parts;
+    const message: LiveHeartbeat = {
+      type: 'heartbeat',
+      seq: this.#seq,
+      now: clock.now(),
+      judging: judging(),
+      alarmFloodSince: watch.alarms.floodSince(),
+    };
     return { seq: this.#seq, key: 'heartbeat', text: JSON.stringify(message) };
   }
 

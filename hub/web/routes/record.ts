@@ -5,6 +5,7 @@ import { DisplayUnit } from '../../contract/schedule.ts';
 import type { WebParts } from '../parts.ts';
 import { firingCsv, firingRecord } from '../record.ts';
 import { declareRoute, IdParam } from '../route.ts';
+import { streamOf } from '../stream.ts';
 
 const record = declareRoute('look', {
   method: 'get',
@@ -42,17 +43,5 @@ export function recordRoutes(app: OpenAPIHono, { archive, clock, watch }: WebPar
         'cache-control': 'no-store',
       },
     }) as never;
-  });
-}
-
-/** A stream that makes its next piece when the reader asks for it. */
-function streamOf(pieces: Generator<string>): ReadableStream<Uint8Array> {
-  const encoder = new TextEncoder();
-  return new ReadableStream({
-    pull(controller) {
-      const next = pieces.next();
-      if (next.done) controller.close();
-      else controller.enqueue(encoder.encode(next.value));
-    },
   });
 }
