@@ -10,6 +10,8 @@ export interface ApiAnswer {
 
 export interface Api extends TestShop {
   call(method: string, path: string, body?: unknown, headers?: Record<string, string>): Promise<ApiAnswer>;
+  /** The answer as it comes, for what is no JSON. */
+  raw(method: string, path: string, body?: Buffer, headers?: Record<string, string>): Promise<Response>;
   readonly catalogueChanges: () => number;
   /** The content security policy that answers carry. */
   policy(): Promise<string>;
@@ -51,9 +53,15 @@ export function makeApi(): Api {
     const type = response.headers.get('content-type') ?? '';
     return { status: response.status, type, body: type.includes('json') && text ? JSON.parse(text) : text };
   }
+  const raw: Api['raw'] = async (method, path, body, headers = {}) =>
+    app.request(`http://localhost${path}`, {
+      method,
+      headers: { host: 'localhost', ...headers },
+      ...(body === undefined ? {} : { body: new Uint8Array(body) }),
+    });
   const policy = async (): Promise<string> => {
     const response = await app.request('http://localhost/healthz', { headers: { host: 'localhost' } });
     return response.headers.get('content-security-policy') ?? '';
   };
-  return { ...shop, call, policy, catalogueChanges: () => changed };
+  return { ...shop, call, raw, policy, catalogueChanges: () => changed };
 }
