@@ -1,29 +1,38 @@
 import type { DisplayUnit } from '../../hub/contract/schedule.ts';
-import { roundToUncertainty } from '../../hub/contract/significant.ts';
 import { differenceFromBase } from '../../hub/contract/units.ts';
 import { number, unitNamed } from '../words/format.ts';
 import { span } from '../words/span.ts';
-import { duration } from '../words/time.ts';
 
 /** Times and rates with no more figures than is known of them. Pure. */
 
 /** Nothing here is known better than to a tenth, even where both ends of a band agree. */
 const LEAST_UNKNOWN = 0.1;
+/** Steps in which people tell times, s. */
+const STEPS = [1, 5, 10, 30, 60, 300, 600, 1800, 3600] as const;
 
-/** "15 min", "2 min 10 s": a time rounded by its band (seconds), at least by a tenth of itself. */
-export function aboutTime(seconds: number, low = seconds, high = seconds): string {
-  const unknown = Math.max((high - low) / 2, seconds * LEAST_UNKNOWN);
-  return span(roundToUncertainty(seconds, unknown));
+/**
+ * A time in steps that people tell times in, none coarser than half of what is unknown of it: 5120 s that may be
+ * 1200 s less or more is told in steps of five minutes.
+ */
+export function inTellableSteps(seconds: number, unknownSeconds: number): number {
+  const step = STEPS.findLast((one) => one <= unknownSeconds / 2) ?? STEPS[0];
+  return Math.round(seconds / step) * step;
 }
 
-/** "13 to 18 min": both ends of a band of times, the unit once where it is the same. */
-export function timeBand(low: number, high: number): string {
+/** "15 min", "2 min 10 s": a time told as its band (seconds) allows, at least a tenth of itself being unknown. */
+export function aboutTime(seconds: number, low = seconds, high = seconds): string {
+  const unknown = Math.max((high - low) / 2, seconds * LEAST_UNKNOWN);
+  return span(inTellableSteps(seconds, unknown));
+}
+
+/** "13 to 18 min": both ends of a band of times, the unit once where it is the same. Null: told, they are one. */
+export function timeBand(low: number, high: number): string | null {
   const unknown = Math.max((high - low) / 2, high * LEAST_UNKNOWN);
-  const ends = [low, high].map((end) => roundToUncertainty(end, unknown));
-  const [from = 0, to = 0] = ends;
-  if (to < 120) return `${Math.round(from)} to ${Math.round(to)} s`;
-  if (to < 3600 && from >= 60) return `${Math.round(from / 60)} to ${Math.round(to / 60)} min`;
-  return `${duration(from)} to ${duration(to)}`;
+  const [from, to] = [inTellableSteps(low, unknown), inTellableSteps(high, unknown)];
+  if (from === to) return null;
+  if (to < 60) return `${from} to ${to} s`;
+  if (to < 3600 && from % 60 === 0 && to % 60 === 0) return `${from / 60} to ${to / 60} min`;
+  return `${span(from)} to ${span(to)}`;
 }
 
 /** A number with two figures: what a computed rate is worth. */

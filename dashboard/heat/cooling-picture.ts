@@ -52,7 +52,7 @@ export function coolingPicture(answer: CoolAnswer, picked: Cooling, unit: Displa
     { look: 'edge', words: '', y: on(own?.slowest ?? null) },
     { look: 'edge', words: '', y: on(own?.fastest ?? null) },
     { look: 'surface', words: '', y: on(surface) },
-    { look: 'core', words: coolingWords.short[picked], wordsAt: 0.55, y: on(own?.curves ?? null) },
+    { look: 'core', words: coolingWords.short[picked], wordsAt: 0.45, y: on(own?.curves ?? null) },
     ...others.map(({ cooling, curves }, index) => line(cooling, on(curves), index)),
   ];
   return {
@@ -70,7 +70,7 @@ export function coolingPicture(answer: CoolAnswer, picked: Cooling, unit: Displa
 }
 
 /** Names stand at different heights, so that those of neighbours do not lie over each other. */
-const HEIGHTS = [0.34, 0.5, 0.42];
+const HEIGHTS = [0.3, 0.62];
 
 function line(cooling: Cooling, y: (number | null)[], index: number): PlotLine {
   const wordsAt = HEIGHTS[index % HEIGHTS.length] ?? 0.5;

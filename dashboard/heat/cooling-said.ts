@@ -14,7 +14,9 @@ export function t85Said({ core, ends }: CoolingResult): string {
   if (core?.t85Seconds === null || core === null) return coolingWords.notPassed;
   const [low, high] = [ends?.fast.t85Seconds ?? null, ends?.slow.t85Seconds ?? null];
   if (low === null || high === null) return aboutTime(core.t85Seconds);
-  return `${aboutTime(core.t85Seconds, low, high)} (${timeBand(low, high)})`;
+  const band = timeBand(low, high);
+  const time = aboutTime(core.t85Seconds, low, high);
+  return band === null ? time : `${time} (${band})`;
 }
 
 export function rateSaid({ core }: CoolingResult, unit: DisplayUnit): string {

@@ -15,7 +15,7 @@ interface CoolingTableProps {
 /** Every way to cool in figures, with what to know before trusting them. */
 export function CoolingTable({ answer, unit }: CoolingTableProps) {
   return (
-    <>
+    <div class="heat-cooling-table">
       <Table
         caption={coolingWords.caption}
         columns={columnsOf(answer, unit)}
@@ -25,7 +25,7 @@ export function CoolingTable({ answer, unit }: CoolingTableProps) {
       />
       <p class="aside">{coolingWords.doubt}</p>
       <p class="aside">{unit === 'Cel' ? coolingWords.furnaceDoubt : coolingWords.furnaceDoubtFahrenheit}</p>
-    </>
+    </div>
   );
 }
 

@@ -13,6 +13,7 @@ import { type HeatTexts, readCool } from './form.ts';
 import { Sample } from './heat-key.tsx';
 import { LineChart } from './line-chart.tsx';
 import type { Cooling } from './questions.ts';
+import { packingRefusals } from './refusal.ts';
 import { Standing } from './standing.tsx';
 import { useComputed } from './use-computed.ts';
 
@@ -23,16 +24,17 @@ interface CoolingHalfProps {
 
 /** The second half of the page: how the same piece cools, and what an anneal's rule says to it. */
 export function CoolingHalf({ texts, change }: CoolingHalfProps) {
-  const { api } = useShell();
+  const { api, feed } = useShell();
   const { plan, faults } = readCool(texts);
-  const computed = useComputed(plan && JSON.stringify(plan), (isWanted) =>
+  const computed = useComputed(plan && JSON.stringify([plan, feed.blind.value]), (isWanted) =>
     plan === null ? Promise.reject(new Error('no plan')) : askCooling(api.compute, plan, isWanted),
   );
   const { value, fresh, error } = computed;
+  const refusals = fresh && value !== null ? packingRefusals(value.results) : {};
   return (
     <div class="heat-half">
       <h2>{coolingWords.title}</h2>
-      <CoolFields texts={texts} faults={faults} change={change} />
+      <CoolFields texts={texts} faults={{ ...refusals, ...faults }} change={change} />
       <section
         class={`heat-answer${fresh || value === null ? '' : ' heat-old'}`}
         aria-label={coolingWords.title}

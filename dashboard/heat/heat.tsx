@@ -39,12 +39,13 @@ interface BenchProps {
 }
 
 function Bench({ unit, furnaces }: BenchProps) {
-  const { api } = useShell();
+  const { api, feed } = useShell();
   const [texts, setTexts] = useState(() => startTexts(unit, furnaces[0]?.id ?? 'kind:gas-forge'));
   const furnace = furnaceOf(texts.furnace, furnaces);
   const { plan, faults } = readHeat(texts);
   const heat = heatOf(furnace);
-  const key = plan && JSON.stringify([plan, heat]);
+  // A hub that was away is asked again when it is back.
+  const key = plan && JSON.stringify([plan, heat, feed.blind.value]);
   const computed = useComputed(key, (isWanted) =>
     plan === null ? Promise.reject(new Error('no plan')) : askHeat(api.compute, plan, heat, isWanted),
   );

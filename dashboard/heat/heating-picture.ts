@@ -54,7 +54,7 @@ export function heatingPicture(answer: HeatAnswer, unit: DisplayUnit): PlotPictu
     yScale: { from: show(low - room), to: show(high + room) },
     tick: (at) => duration(at),
     lines: [
-      { look: 'furnace', words: heatWords.furnace, wordsAt: 0.3, y: chamber.map(show) },
+      { look: 'furnace', words: heatWords.furnace, wordsAt: 0.5, y: chamber.map(show) },
       { look: 'surface', words: '', y: surfaceCelsius.map(show) },
       { look: 'core', words: '', y: coreCelsius.map(show) },
     ],
@@ -71,6 +71,8 @@ export function heatingPicture(answer: HeatAnswer, unit: DisplayUnit): PlotPictu
   };
 }
 
+const TICK_SHARES = [0.5, 1, 1.5, 2] as const;
+
 /** Minutes until the core arrives against the section, with the band of the furnace where it is known. */
 export function sectionPicture(answer: HeatAnswer, lengthUnit: LengthUnit): PlotPicture {
   const { usual, weak, strong, plan } = answer;
@@ -86,7 +88,7 @@ export function sectionPicture(answer: HeatAnswer, lengthUnit: LengthUnit): Plot
     x,
     xScale: { from: 0, to: (x.at(-1) ?? 1) * 1.05 },
     yScale: { from: 0, to: Math.max(1e-6, ...known) * 1.08 },
-    ticks: x,
+    ticks: TICK_SHARES.map((share) => share * own),
     tick: (value) => String(Number(value.toPrecision(3))),
     lines: [
       { look: 'edge', words: '', y: minutes(weak) },

@@ -66,6 +66,8 @@ function lineSeries(look: LineLook, ink: () => Ink): uPlot.Series {
     stroke: () => (strong ? ink().ink : look === 'edge' ? ink().line : ink().ink2),
     width: strong ? ink().strokePx : 1.5,
     cap: 'round',
+    // Rounded to whole pixels, a slow slope would become a flight of steps.
+    pxAlign: 0,
     ...(dash ? { dash } : {}),
     points: { show: false },
   };

@@ -4,22 +4,53 @@ import { CUT_LETTERS } from './plot-under.ts';
 
 /** Words on the curves themselves, and marks with theirs. */
 
-/** The names of the lines, each beside its line where it crosses a height of its own. */
+/** The names of the lines, each written along its line as heights are along the lines of a map. */
 export function drawWords(plot: uPlot, { ink, lines, x }: Painted): void {
   const { ctx } = plot;
   const letter = ink.letterPx * devicePixelRatio;
   ctx.save();
   ctx.font = `600 ${letter}px ${ink.face}`;
   ctx.textBaseline = 'middle';
+  ctx.textAlign = 'center';
   ctx.lineJoin = 'round';
+  ctx.lineWidth = 5 * devicePixelRatio;
+  ctx.setLineDash([]);
+  ctx.strokeStyle = ink.ground;
+  ctx.fillStyle = ink.ink;
   for (const line of lines) {
     const index = wordsIndex(line);
     if (line.words === '' || index < 0) continue;
-    const at = plot.valToPos(x[index] ?? 0, 'x', true);
-    const y = plot.valToPos(line.y[index] ?? 0, 'y', true);
-    spell(plot, ink, line.words, { at, y, off: letter * 0.7 });
+    const place = (i: number) => ({
+      x: plot.valToPos(x[i] ?? 0, 'x', true),
+      y: plot.valToPos(line.y[i] ?? 0, 'y', true),
+    });
+    const half = ctx.measureText(line.words).width / 2;
+    const at = place(index);
+    // Words at an edge of the plot move inwards along a line that is level there.
+    const inside = Math.min(
+      Math.max(at.x, plot.bbox.left + half + letter),
+      plot.bbox.left + plot.bbox.width - half,
+    );
+    const angle = slopeAt(place, index, line.y);
+    ctx.save();
+    ctx.translate(Math.abs(angle) < 0.1 ? inside : at.x, at.y);
+    ctx.rotate(angle);
+    ctx.strokeText(line.words, 0, 0);
+    ctx.fillText(line.words, 0, 0);
+    ctx.restore();
   }
   ctx.restore();
+}
+
+type Place = (index: number) => { readonly x: number; readonly y: number };
+
+/** Direction of a line on the screen around one of its points, radians; 0 where it has no neighbours. */
+function slopeAt(place: Place, index: number, y: PlotLine['y']): number {
+  const known = (i: number) => typeof y[i] === 'number';
+  const reach = [4, 3, 2, 1].find((far) => known(index - far) && known(index + far));
+  if (reach === undefined) return 0;
+  const [before, after] = [place(index - reach), place(index + reach)];
+  return Math.atan2(after.y - before.y, after.x - before.x);
 }
 
 /** Where a line's words stand: where it first passes the wanted share of its own height. -1: nowhere. */

@@ -36,3 +36,26 @@ const QUANTITIES: readonly (readonly [string, FieldName])[] = [
   ['piece', 'start'],
   ['target', 'target'],
 ];
+
+interface Refused {
+  readonly cooling: string;
+  readonly why: string;
+}
+
+/** Why a packing cannot be reckoned, beside the field that would mend it. */
+export function packingRefusals(results: readonly Refused[]): Readonly<Partial<Record<FieldName, string>>> {
+  const faults: Partial<Record<FieldName, string>> = {};
+  for (const { cooling, why } of results) {
+    if (why === '' || (cooling !== 'ash' && cooling !== 'vermiculite')) continue;
+    const [, field] = PACKING_QUANTITIES.find(([start]) => why.startsWith(start)) ?? [];
+    if (field !== undefined) faults[field] ??= why;
+  }
+  return faults;
+}
+
+const PACKING_QUANTITIES: readonly (readonly [string, FieldName])[] = [
+  ['width', 'width'],
+  ['hot companion', 'companion'],
+  ['radius of the packing', 'canRadius'],
+  ['the steel fills the packing', 'canRadius'],
+];

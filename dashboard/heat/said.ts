@@ -45,6 +45,7 @@ export function saidOf(answer: HeatAnswer, unit: DisplayUnit, kind: FurnaceKind)
 function bandSaid({ low, high }: OwnArrival, fit: FurnaceFit | null, kind: FurnaceKind): string {
   if (high === null) return heatWords.bandOpen(aboutTime(low));
   const band = timeBand(low, high);
+  if (band === null) return heatWords.bandSame;
   return fit === null ? heatWords.bandKind(kind, band) : heatWords.bandFit(band);
 }
 
@@ -90,7 +91,7 @@ export function questionsLeft(answer: HeatAnswer): string {
 
 /** Below this power the skin sets the pace, above the other the steel does; between them both. */
 const SKIN_BELOW = 1.25;
-const STEEL_ABOVE = 1.75;
+const STEEL_ABOVE = 1.6;
 
 /** What the comparison of sections teaches; empty when it is not known. */
 export function growthSaid(answer: HeatAnswer): string {

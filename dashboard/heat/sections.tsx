@@ -52,28 +52,24 @@ function columnsOf(answer: HeatAnswer, texts: HeatTexts): Column<Arrival>[] {
     {
       key: 'section',
       head: heatWords.sectionHead,
-      cell: (row) => {
-        const text = tied(length(row.thicknessMm, texts.length));
-        return own(row) ? <span class="heat-own">{`${text}, ${heatWords.thisOne}`}</span> : text;
-      },
+      cell: (row) => twoLines(tied(length(row.thicknessMm, texts.length)), own(row) ? heatWords.thisOne : ''),
     },
     {
       key: 'arrival',
       head: heatWords.arrivalHead,
       align: 'right',
-      cell: (row) => (row.seconds === null ? row.why : tied(aboutTime(row.seconds, ...pair(ends(row))))),
-    },
-    {
-      key: 'between',
-      head: heatWords.betweenHead,
-      align: 'right',
-      cell: (row) => (ends(row).length === 2 ? tied(timeBand(...both(ends(row)))) : '–'),
+      cell: (row) => {
+        if (row.seconds === null) return row.why;
+        const band = ends(row).length === 2 ? timeBand(...both(ends(row))) : null;
+        return twoLines(tied(aboutTime(row.seconds, ...pair(ends(row)))), band === null ? '' : tied(band));
+      },
     },
     {
       key: 'skin',
       head: heatWords.skinHead,
       align: 'right',
-      cell: (row) => (row.lagCelsius === null ? '–' : tied(aboutDifference(row.lagCelsius, texts.unit))),
+      cell: (row) =>
+        row.lagCelsius === null ? '–' : twoLines(tied(aboutDifference(row.lagCelsius, texts.unit)), ''),
     },
     {
       key: 'out',
@@ -85,6 +81,16 @@ function columnsOf(answer: HeatAnswer, texts: HeatTexts): Column<Arrival>[] {
           : tied(aboutTime(row.seconds + plan.holdSeconds, ...held(ends(row), plan.holdSeconds))),
     },
   ];
+}
+
+/** A figure, and under it what goes with it. */
+function twoLines(figure: string, under: string) {
+  return (
+    <>
+      <span class="heat-figure-said">{figure}</span>
+      {under !== '' && <span class="heat-under">{under}</span>}
+    </>
+  );
 }
 
 function both(ends: readonly number[]): [number, number] {

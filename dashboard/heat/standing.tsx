@@ -9,18 +9,15 @@ interface StandingProps {
 /** Whether what stands below is the answer to what stands in the fields. */
 export function Standing({ computed, held }: StandingProps) {
   const { value, fresh, error } = computed;
-  const said = fresh
-    ? ''
-    : value !== null
-      ? held || error !== null
-        ? heatWords.olderHeld
-        : heatWords.older
-      : error === null
-        ? heatWords.asking
-        : '';
+  const said = fresh ? '' : value !== null ? olderWords(held, error) : error === null ? heatWords.asking : '';
   return (
     <p class={said === '' ? 'sr-only' : 'heat-older'} role="status">
       {said}
     </p>
   );
+}
+
+function olderWords(held: boolean, error: unknown): string {
+  if (held) return heatWords.olderHeld;
+  return error === null ? heatWords.older : heatWords.olderFailed;
 }
