@@ -39,9 +39,6 @@ export function Answers({ question, grade, unit, onRefused }: AnswersProps) {
   if (windows.error !== null && critical.error !== null) return <ProblemNote error={windows.error} />;
   return (
     <>
-      <Part id="magnet" head={magnetWords.head} of={critical}>
-        {(value) => <Magnet critical={value} title={title} unit={unit} />}
-      </Part>
       <Part id="scale" head={scaleWords.head} of={critical}>
         {(value) => (
           <>
@@ -54,6 +51,9 @@ export function Answers({ question, grade, unit, onRefused }: AnswersProps) {
             <ProblemNote error={glow.error} />
           </>
         )}
+      </Part>
+      <Part id="magnet" head={magnetWords.head} of={critical}>
+        {(value) => <Magnet critical={value} title={title} unit={unit} />}
       </Part>
       <Part id="windows" head={windowWords.head} of={windows}>
         {(value) => <Windows answer={value} never={grade?.notRecommended ?? []} unit={unit} />}

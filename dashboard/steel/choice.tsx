@@ -1,6 +1,8 @@
 import type { z } from 'zod';
 import type { Composition } from '../../hub/contract/compute/steel-choice.ts';
 import type { SteelDetail, SteelSummary } from '../../hub/contract/compute/steels.ts';
+import type { MillCertificate } from '../../hub/contract/own-steel.ts';
+import { Button } from '../parts/button.tsx';
 import { steelWords } from '../words/steel.ts';
 import { compositionText } from './composition.ts';
 import { CompositionForm } from './composition-form.tsx';
@@ -22,7 +24,7 @@ interface ChoiceProps {
 /** Which steel: what it is called and made of, and the two ways to choose another. */
 export function Choice({ grades, grade, isOpen, composition, refusal, onUse }: ChoiceProps) {
   return (
-    <>
+    <div class="steel-head">
       {grade && <Passport grade={grade} composition={composition} />}
       <div class="steel-choice">
         <details open={isOpen}>
@@ -31,10 +33,34 @@ export function Choice({ grades, grade, isOpen, composition, refusal, onUse }: C
         </details>
         <details open={isOpen || refusal !== null || (grade === null && composition !== null)}>
           <summary>{grade ? steelWords.enterCertificate : steelWords.madeOwn}</summary>
+          <KeptCertificates certificates={grade?.certificates ?? []} onUse={onUse} />
           <CompositionForm grade={grade} refusal={refusal} onUse={onUse} />
         </details>
       </div>
-    </>
+    </div>
+  );
+}
+
+interface KeptProps {
+  readonly certificates: readonly MillCertificate[];
+  readonly onUse: (composition: Composition) => void;
+}
+
+/** The certificates that the shop keeps of this grade, each a press away. */
+function KeptCertificates({ certificates, onUse }: KeptProps) {
+  const current = certificates.filter(({ archived }) => !archived);
+  if (current.length === 0) return null;
+  return (
+    <div class="steel-kept">
+      <p>{steelWords.kept}</p>
+      <div class="form-acts">
+        {current.map(({ id, heatNumber, date, composition }) => (
+          <Button key={id} onPress={() => onUse(composition)}>
+            {steelWords.heat(heatNumber, date)}
+          </Button>
+        ))}
+      </div>
+    </div>
   );
 }
 

@@ -74,8 +74,8 @@ const NARROW: Measures = {
   ruler: 38,
   rod: 16,
   glow: 6,
-  leader: 12,
-  markShare: 0.46,
+  leader: 10,
+  markShare: 0.52,
 };
 const NARROW_BELOW_PX = 820;
 const HEAD_PX = 44;

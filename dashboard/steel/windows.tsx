@@ -63,9 +63,13 @@ function columns(unit: DisplayUnit): readonly Column<StepWindow>[] {
       head: windowWords.give,
       cell: ({ uncertaintyCelsius }) => unbroken(uncertaintyText(uncertaintyCelsius, unit)),
     },
-    { key: 'how', head: windowWords.how, cell: (window) => howTo(window, unit) },
+    { key: 'how', head: windowWords.how, cell: (window) => <HowTo text={howTo(window, unit)} /> },
     { key: 'from', head: windowWords.from, cell: ({ from }) => <Known from={from} /> },
   ];
+}
+
+function HowTo({ text }: { readonly text: string }) {
+  return text === '' ? null : <span class="steel-how">{text}</span>;
 }
 
 /** Hold, cooling and remark of a step, in one line. */

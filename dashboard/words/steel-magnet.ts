@@ -25,8 +25,7 @@ const meaning: Readonly<Record<string, (above: string) => string>> = {
     `That is about ${above} above Ac3, which lies inside the spread of the formulas: probably all austenite.`,
   'partly-transformed': () => 'That lies between Ac1 and Ac3: only part of it has turned to austenite.',
   'carbides-remain': () => 'It stays below Acm: carbides that do not dissolve keep the grain fine.',
-  'above-acm': () =>
-    'It reaches Acm or passes it: carbides dissolve, and slow cooling from there can leave them as a brittle network.',
+  'above-acm': () => 'It reaches Acm or passes it.',
   'grain-coarsening': () => 'At that heat grains coarsen within minutes.',
 };
 
@@ -35,7 +34,7 @@ const verdicts: readonly (readonly [code: string, end: string])[] = [
   ['grain-coarsening', 'so hot that grains coarsen within minutes'],
   [
     'above-acm',
-    'at or past the heat where the carbides dissolve: good to normalise from, not to anneal from',
+    'at or past the heat where its carbides dissolve: cooled slowly from there, they can come back as a brittle network',
   ],
   ['below-transformation', 'and nothing transforms there'],
   ['partly-transformed', 'where only part of it is austenite'],

@@ -87,6 +87,9 @@ export const steelWords = {
   clear: 'Clear',
   enterCertificate: 'Enter its mill certificate',
   certificateOf: (grade: string) => `${grade}, by its certificate`,
+  kept: 'Certificates that the shop keeps of this steel:',
+  heat: (heatNumber: string, date: string | null) =>
+    date === null ? `Heat ${heatNumber}` : `Heat ${heatNumber}, ${date}`,
   alsoCalled: 'Also called',
   nearly: (name: string) => `${name} (like it, not the same)`,
   usually: 'usually ',

@@ -67,6 +67,17 @@ describe('the page of a steel', () => {
     await page.getByRole('img', { name: /Temperatures of this steel/ }).waitFor();
   });
 
+  it('offers the certificates that the shop keeps of a steel', async () => {
+    await hub.api('POST', 'steels/1060/certificates', {
+      heatNumber: 'K 4711',
+      composition: { C: 0.62, Mn: 0.8 },
+    });
+    const page = await openSteel('1060');
+    await page.getByText('Enter its mill certificate').click();
+    await page.getByRole('button', { name: 'Heat K 4711' }).click();
+    await page.getByText('C 0.62, Mn 0.8 %').waitFor();
+  });
+
   it('says what it does not know of a steel, and is never blank', async () => {
     const page = await browser.open(`${hub.wallUrl}#/steel/D2`);
     await page.getByText('Do not judge D2 by a magnet.').waitFor();
