@@ -3,15 +3,24 @@ import { type Context, fromJson } from './context.ts';
 import { ArchiveError } from './errors.ts';
 import type { Archive } from './types.ts';
 
-type ScheduleRow = Omit<Schedule, 'segments' | 'archived'> & { segments: string; archived: number };
+type ScheduleRow = Omit<Schedule, 'segments' | 'archived' | 'basis'> & {
+  segments: string;
+  archived: number;
+  basis: string | null;
+};
 
 const SELECT = `
-  SELECT s.id, s.version, v.name, v.note, v.display_unit AS displayUnit, v.segments,
+  SELECT s.id, s.version, v.name, v.note, v.display_unit AS displayUnit, v.segments, v.basis,
     v.created_at AS createdAt, s.archived
   FROM schedules s JOIN schedule_versions v ON v.schedule_id = s.id AND v.version = s.version`;
 
-function toSchedule(row: ScheduleRow): Schedule {
-  return { ...row, segments: fromJson<Schedule['segments']>(row.segments), archived: row.archived === 1 };
+function toSchedule({ basis, ...row }: ScheduleRow): Schedule {
+  return {
+    ...row,
+    segments: fromJson<Schedule['segments']>(row.segments),
+    archived: row.archived === 1,
+    ...(basis === null ? {} : { basis: fromJson<NonNullable<Schedule['basis']>>(basis) }),
+  };
 }
 
 /** Schedules, each as its newest version. `createdAt` is the instant of that version. */
@@ -34,8 +43,8 @@ export function schedulePart({
     )
     .pluck();
   const insertVersion = db.prepare(
-    `INSERT INTO schedule_versions (schedule_id, version, name, note, display_unit, created_at, segments)
-     VALUES (@id, @version, @name, @note, @displayUnit, @at, @segments)`,
+    `INSERT INTO schedule_versions (schedule_id, version, name, note, display_unit, created_at, segments, basis)
+     VALUES (@id, @version, @name, @note, @displayUnit, @at, @segments, @basis)`,
   );
   const setArchived = db.prepare('UPDATE schedules SET archived = 1, updated_at = ? WHERE id = ?');
 
@@ -45,7 +54,14 @@ export function schedulePart({
   }
 
   function addVersion(id: string, version: number, draft: ScheduleDraft, at: number): Schedule {
-    insertVersion.run({ ...draft, segments: JSON.stringify(draft.segments), id, version, at });
+    insertVersion.run({
+      ...draft,
+      segments: JSON.stringify(draft.segments),
+      basis: draft.basis === undefined ? null : JSON.stringify(draft.basis),
+      id,
+      version,
+      at,
+    });
     const kept = schedule(id);
     if (!kept) throw new ArchiveError('fault', `schedule "${id}" was written and is not there`);
     return kept;

@@ -1,43 +1,12 @@
 import { z } from 'zod';
 import { Params } from './alarm.ts';
-import { Provenance } from './compute/estimate.ts';
-import { Composition, namesASteel, steelShape } from './compute/steel-choice.ts';
+import { namesASteel, steelShape } from './compute/steel-choice.ts';
 import { Section } from './load.ts';
-import { EpochMs } from './reading.ts';
 import { RouteHeat } from './route-template.ts';
 import { COOLING_MEDIA, ScheduleDraft, Segment } from './schedule.ts';
 import { Id } from './shop.ts';
 
-/** Schedules that come from the steel, with the reason of every number; and the check of any schedule. */
-
-export const PLAN_REASONS = [
-  'target-window',
-  'target-for-hardness',
-  'tolerance-furnace',
-  'ramp-free',
-  'ramp-even',
-  'soak-hold',
-  'soak-core-lag',
-  'soak-core-clock',
-  'cool-rule',
-  'cool-bury',
-  'cool-air',
-  'cool-quench',
-  'cool-furnace',
-] as const;
-export type PlanReasonCode = (typeof PLAN_REASONS)[number];
-
-/** Why a number of a schedule is what it is. `path` names it as a pointer into the schedule. */
-export const PlanReason = z
-  .object({
-    path: z.string().describe('Such as /segments/1/targetCelsius'),
-    code: z.enum(PLAN_REASONS),
-    params: Params,
-    text: z.string(),
-    from: Provenance,
-  })
-  .meta({ id: 'PlanReason' });
-export type PlanReason = z.infer<typeof PlanReason>;
+/** Schedules that come from the steel; and the check of any schedule against its pieces. */
 
 export const PLAN_FAULTS = [
   'beyond-rating',
@@ -79,21 +48,6 @@ export const PlanFault = z
   .meta({ id: 'PlanFault' });
 export type PlanFault = z.infer<typeof PlanFault>;
 
-/** Kept with a schedule, and so with every firing under it. */
-export const ScheduleBasis = z
-  .object({
-    madeAt: EpochMs,
-    step: RouteHeat,
-    steel: z.object({ id: z.string().nullable(), title: z.string(), composition: Composition }),
-    section: Section,
-    furnace: z.string().describe('Name of the furnace it was made for'),
-    reasons: z.array(PlanReason),
-    uncertainty: z.array(z.string()),
-    askTheDataSheet: z.array(z.string()).describe("What to look up in the steel maker's data sheet first"),
-  })
-  .meta({ id: 'ScheduleBasis' });
-export type ScheduleBasis = z.infer<typeof ScheduleBasis>;
-
 /** Which pieces: those on the bench by id, or one that is described here. */
 const pieceIds = z.array(Id).max(60).default([]).describe('Pieces on the bench; empty: the one given here');
 
@@ -118,8 +72,7 @@ export type ProposalRequest = z.infer<typeof ProposalRequest>;
 
 export const Proposal = z
   .object({
-    draft: ScheduleDraft,
-    basis: ScheduleBasis,
+    draft: ScheduleDraft.describe('Ready to be sent to /api/v1/schedules, with its basis'),
     faults: z.array(PlanFault).describe('What the check says of the proposal itself'),
     expectedSeconds: z
       .number()

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { ScheduleBasis } from './schedule-basis.ts';
 
 /**
  * A schedule: the plan of a firing as ordered segments. Stored in °C and seconds; people may type °F
@@ -88,6 +89,7 @@ const planShape = {
   note: z.string().max(2000).default(''),
   displayUnit: DisplayUnit.default('Cel'),
   segments: z.array(Segment).min(1).max(40),
+  basis: ScheduleBasis.optional().describe('What it was made from; absent: written by hand'),
 };
 
 /** What a person sends to create or change a schedule. */

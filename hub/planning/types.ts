@@ -1,7 +1,8 @@
 import type { Params } from '../contract/alarm.ts';
-import type { PlanFault, PlanFaultCode, PlanReason, PlanReasonCode } from '../contract/planning.ts';
+import type { PlanFault, PlanFaultCode } from '../contract/planning.ts';
 import type { RouteHeat } from '../contract/route-template.ts';
 import type { CoolSegment } from '../contract/schedule.ts';
+import type { PlanReason, PlanReasonCode } from '../contract/schedule-basis.ts';
 import type { Furnace } from '../contract/shop.ts';
 import type { Shape } from '../physics/heat/body.ts';
 import type { Provenance } from '../physics/steel/estimate.ts';
@@ -37,7 +38,7 @@ export interface PlanFurnace {
 }
 
 /** A reason before its words. */
-export type Reason = Omit<PlanReason, 'text' | 'from'> & {
+export type Reason = Omit<PlanReason, 'text' | 'from' | 'value'> & {
   readonly code: PlanReasonCode;
   readonly from: Provenance;
 };

@@ -7,10 +7,12 @@ import { secureHeaders } from 'hono/secure-headers';
 import { z } from 'zod';
 import { MOST_ATTACHMENT_BYTES } from '../contract/observation.ts';
 import { PROBLEM_CODES, type ProblemCode } from '../contract/problem.ts';
+import { FieldError } from '../watch/errors.ts';
 import { type GuardRules, guard } from './guard.ts';
 import type { WebParts } from './parts.ts';
 import { answerInvalid, answerProblem } from './problem.ts';
 import { declareRoute, json } from './route.ts';
+import { airRoutes } from './routes/air.ts';
 import { alarmRoutes } from './routes/alarms.ts';
 import { bindingRoutes } from './routes/bindings.ts';
 import { certificateRoutes } from './routes/certificates.ts';
@@ -24,6 +26,7 @@ import { pieceRoutes } from './routes/pieces.ts';
 import { pieceBenchRoutes } from './routes/pieces-bench.ts';
 import { pieceObservationRoutes } from './routes/pieces-observations.ts';
 import { pieceTemplateRoutes } from './routes/pieces-templates.ts';
+import { planningRoutes } from './routes/planning.ts';
 import { recordRoutes } from './routes/record.ts';
 import { scheduleRoutes } from './routes/schedules.ts';
 import { shopRoutes } from './routes/shop.ts';
@@ -73,6 +76,7 @@ export function createApp(parts: WebParts, rules: GuardRules): OpenAPIHono {
     nodeRoutes,
     channelRoutes,
     bindingRoutes,
+    planningRoutes,
     scheduleRoutes,
     firingRoutes,
     recordRoutes,
@@ -81,6 +85,7 @@ export function createApp(parts: WebParts, rules: GuardRules): OpenAPIHono {
     pieceObservationRoutes,
     pieceBenchRoutes,
     alarmRoutes,
+    airRoutes,
     computeRoutes,
     steelRoutes,
     certificateRoutes,
@@ -175,6 +180,8 @@ function tooLarge(c: AnyContext, most: number): Response {
 function answerFault(parts: WebParts, fault: unknown, c: AnyContext): Response {
   if (fault instanceof HTTPException)
     return answerProblem(c, codeForStatus(fault.status), fault.message || 'the request does not fit');
+  if (fault instanceof FieldError)
+    return answerProblem(c, fault.code, fault.message, [{ path: fault.path, message: fault.message }]);
   if (fault instanceof Error && 'code' in fault && typeof fault.code === 'string') {
     if (isProblemCode(fault.code)) return answerProblem(c, fault.code, fault.message);
     if (fault.code === 'disk') return answerProblem(c, 'archive-unavailable', fault.message);

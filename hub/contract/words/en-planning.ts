@@ -1,6 +1,7 @@
 import type { Params } from '../alarm.ts';
-import type { PlanFaultCode, PlanReasonCode } from '../planning.ts';
+import type { PlanFaultCode } from '../planning.ts';
 import type { DisplayUnit } from '../schedule.ts';
+import type { PlanReasonCode } from '../schedule-basis.ts';
 import { difference, duration, numberOf, rate, temperature, textOf } from './format.ts';
 
 /** Why a schedule is what it is, and what speaks against one. English. */
@@ -138,4 +139,56 @@ export function planFaultWords(code: PlanFaultCode, params: Params, unit: Displa
     default:
       throw code satisfies never;
   }
+}
+
+/** What a proposal does not know, in sentences. */
+export function planUncertaintyWords(
+  known: { readonly uncertaintyCelsius: number; readonly fitted: boolean },
+  unit: DisplayUnit,
+): string[] {
+  return [
+    `The window of the steel is known to ±${difference(known.uncertaintyCelsius, unit)}; a thermocouple adds its own error`,
+    known.fitted
+      ? 'How fast the middle follows comes from a fit of this furnace to one recorded firing'
+      : 'How fast the middle follows comes from usual values of such furnaces: fit this one to a firing with a thermocouple on the piece',
+    'Pieces that touch each other or the floor heat and cool more slowly than reckoned here',
+  ];
+}
+
+/** What to look up in the steel maker's data sheet first. */
+export function dataSheetWords(step: string, steel: string): string[] {
+  const common = [`Its temperature for ${stepName(step)}`, 'Time at heat for this section'];
+  switch (step) {
+    case 'harden':
+    case 'austenitise':
+      return [...common, `Quenching fluid for this section of ${steel}`, 'Whether it wants preheating'];
+    case 'temper':
+      return [...common, 'Its tempering curve, and temperatures to keep away from', 'How many tempers'];
+    case 'full-anneal':
+    case 'spheroidise':
+      return [...common, 'Cooling rate, and down to what temperature', 'Hardness to expect afterwards'];
+    default:
+      return common;
+  }
+}
+
+/** What a check looked at, and what it could not. */
+export function planScopeWords(known: {
+  readonly pieces: number;
+  readonly withoutStep: readonly string[];
+  readonly gasKnown: boolean;
+  readonly hardnessAsked: boolean;
+}): { checked: string[]; notChecked: string[] } {
+  const checked = ['Rating of the furnace'];
+  const notChecked: string[] = [];
+  if (known.pieces > 0)
+    checked.push('Temperatures, soak and cooling against the steel and section of each piece');
+  else notChecked.push('Anything about steel: no pieces are named');
+  if (known.withoutStep.length > 0) {
+    notChecked.push(`What the heat is for: no step named for ${known.withoutStep.join(', ')}`);
+  }
+  if (known.gasKnown) checked.push('Gas against the hours of fire');
+  else notChecked.push('Gas: nothing measures what is left');
+  if (!known.hardnessAsked) notChecked.push('Hardness after tempering: none was asked for');
+  return { checked, notChecked };
 }
