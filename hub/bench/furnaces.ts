@@ -38,10 +38,21 @@ export function isUsual(step: RouteHeat, furnace: BenchFurnaceState): boolean {
 /** A furnace that is not read is counted as cold. */
 export const COLD_CELSIUS = 20;
 
-/** The middle of what suits the batch, held under the rating of the furnace, °C; null: it cannot get there. */
-export function targetIn({ lowCelsius, highCelsius }: Batch, furnace: BenchFurnaceState): number | null {
+/** How far below the start of forging a furnace is set, °C: what it swings about. Common practice, no source. */
+const BELOW_FORGING_START_CELSIUS = 10;
+
+/**
+ * Where a furnace is set for a batch, °C: the middle of what suits it, and for forging near the hot end, where
+ * forging starts; never above the rating. Null: it cannot get there.
+ */
+export function targetIn(
+  { step, lowCelsius, highCelsius }: Batch,
+  furnace: BenchFurnaceState,
+): number | null {
   if (lowCelsius > furnace.ratedCelsius) return null;
-  return (lowCelsius + Math.min(highCelsius, furnace.ratedCelsius)) / 2;
+  const most = Math.min(highCelsius, furnace.ratedCelsius);
+  if (step === 'forge') return Math.max(lowCelsius, most - BELOW_FORGING_START_CELSIUS);
+  return (lowCelsius + most) / 2;
 }
 
 /** The furnace for a batch: of the most usual kind, then the one nearest to its heat now; null: none gets there. */

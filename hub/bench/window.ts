@@ -46,13 +46,19 @@ function hottestOf(segments: readonly Segment[]): Held | null {
   );
 }
 
+/**
+ * The window of the steel as a heat to aim at. A temper has none: its heat follows from the hardness that is
+ * wanted, so it must be chosen. A window narrower than its source is good for is taken as wide as that.
+ */
 function planOfSteel(step: HeatStep, steel: Steel): HeatPlan | null {
   const wanted = windowStepOf(step.step);
   const found = steel.windows.find((window) => window.step === wanted);
-  if (found === undefined) return null;
-  const { lowCelsius, highCelsius, from, coolToCelsius } = found;
+  if (found === undefined || wanted === 'temper') return null;
+  const { lowCelsius: low, highCelsius: high, from, coolToCelsius, uncertaintyCelsius } = found;
+  const half = Math.max((high - low) / 2, uncertaintyCelsius);
+  const middle = (low + high) / 2;
   return {
-    window: { lowCelsius, highCelsius, by: 'steel', scheduleId: null, from },
+    window: { lowCelsius: middle - half, highCelsius: middle + half, by: 'steel', scheduleId: null, from },
     coolsInFurnaceTo: coolToCelsius ?? null,
   };
 }

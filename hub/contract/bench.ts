@@ -29,7 +29,10 @@ export const BenchReason = z
   .meta({ id: 'BenchReason' });
 export type BenchReason = z.infer<typeof BenchReason>;
 
-/** Where a heat may be, °C: from the schedule chosen for the step, else from the steel. */
+/**
+ * Where a heat may be aimed, °C: from the schedule chosen for the step, else from the steel, as wide at least as its
+ * source is good for. A temper has none without a schedule.
+ */
 export const BenchWindow = z
   .object({
     lowCelsius: z.number(),
