@@ -1,11 +1,12 @@
 import type { z } from 'zod';
+import type { Standing } from '../../hub/contract/compute/estimate.ts';
 import type { SteelWindowsAnswer, StepName, StepWindow } from '../../hub/contract/compute/steels.ts';
 import type { DisplayUnit } from '../../hub/contract/schedule.ts';
 import { type Column, Table } from '../parts/table.tsx';
 import { rate, temperature, unbroken } from '../words/format.ts';
 import { STEP_WORDS, windowWords } from '../words/steel.ts';
 import { Known } from './known.tsx';
-import { inOrder, isPublished } from './scale-rows.ts';
+import { inOrder } from './scale-rows.ts';
 import { uncertaintyText, windowText } from './shown.ts';
 
 export interface WindowsProps {
@@ -14,10 +15,13 @@ export interface WindowsProps {
   readonly unit: DisplayUnit;
 }
 
+/** What a number rests on that nobody looked up. */
+const WEAK: readonly Standing[] = ['from-memory', 'common-practice'];
+
 /** The window of every step with where it comes from; how many rest on memory or habit is said first. */
 export function Windows({ answer, never, unit }: WindowsProps) {
   const { windows, outsideLimits, flags } = answer;
-  const weak = windows.filter(({ from }) => !isPublished(from.standing)).length;
+  const weak = windows.filter(({ from }) => WEAK.includes(from.standing)).length;
   return (
     <>
       {weak > 0 && <p class="steel-say">{windowWords.memoryHead(weak, windows.length)}</p>}
@@ -41,6 +45,7 @@ export function Windows({ answer, never, unit }: WindowsProps) {
         rowKey={({ step }) => step}
         empty={windowWords.empty}
       />
+      {unit !== 'Cel' && <p class="aside">{windowWords.asWritten}</p>}
       {never.length > 0 && (
         <p>
           <strong>{windowWords.never(never.map((step) => STEP_WORDS[step].toLowerCase()).join(', '))}</strong>
@@ -56,7 +61,7 @@ function columns(unit: DisplayUnit): readonly Column<StepWindow>[] {
     {
       key: 'window',
       head: windowWords.window,
-      cell: (window) => <strong>{unbroken(windowText(window, unit))}</strong>,
+      cell: (window) => <strong class="steel-window">{unbroken(windowText(window, unit))}</strong>,
     },
     {
       key: 'give',

@@ -139,6 +139,7 @@ export const windowWords = {
   never: (steps: string) => `Not to be done to this steel: ${steps}.`,
   memoryHead: (count: number, all: number) =>
     `${count} of these ${all} windows rest on memory or trade habit alone. Try them on a scrap first.`,
+  asWritten: 'Remarks and sources stand as they were written: bare numbers in them are °C.',
   outside: (list: string) => `Outside the limits of the grade: ${list}.`,
   outsideOne: (element: string, percent: number, low: number, high: number) =>
     `${element} ${percent} % (${low} to ${high})`,
