@@ -15,6 +15,7 @@ import { type DisplayUnit, Schedule, type ScheduleDraft } from '../../hub/contra
 import { type ComputeApi, createComputeApi } from './compute-client.ts';
 import { API, createSend, type Fetch } from './request.ts';
 import { createSetupApi, type SetupApi } from './setup-client.ts';
+import { createSteelApi, type SteelApi } from './steel-client.ts';
 
 /** What a person sends, before defaults are filled in. */
 export type FiringStart = z.input<typeof FiringDraft>;
@@ -48,6 +49,7 @@ export interface AlarmQuery {
 export interface Api {
   readonly setup: SetupApi;
   readonly compute: ComputeApi;
+  readonly steels: SteelApi;
   listSchedules(): Promise<Schedule[]>;
   schedule(id: string): Promise<Schedule>;
   createSchedule(draft: ScheduleInput): Promise<Schedule>;
@@ -80,6 +82,7 @@ export function createApi(fetchLike: Fetch, base = ''): Api {
   return {
     setup: createSetupApi(send, sendForNothing),
     compute: createComputeApi(send),
+    steels: createSteelApi(send, sendForNothing),
     listSchedules: () => send({ method: 'GET', path: `${API}/schedules` }, z.array(Schedule)),
     schedule: (id) => send({ method: 'GET', path: at('schedules', id) }, Schedule),
     createSchedule: (body) => send({ method: 'POST', path: `${API}/schedules`, body }, Schedule),

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { type FurnaceFitKeep, FurnaceFitTried, type FurnaceFitTry } from '../../hub/contract/furnace-fit.ts';
 import {
   About,
   type AdoptRequest,
@@ -22,6 +23,8 @@ import { API, type Send, type SendForNothing } from './request.ts';
 
 export type FurnaceInput = z.input<typeof FurnaceDraft>;
 export type FurnaceChange = z.input<typeof FurnacePatch>;
+export type FitTryInput = z.input<typeof FurnaceFitTry>;
+export type FitKeepInput = z.input<typeof FurnaceFitKeep>;
 export type NodeInput = z.input<typeof NodeDraft>;
 export type NodeChange = z.input<typeof NodePatch>;
 export type ChannelInput = z.input<typeof ChannelDraft>;
@@ -38,6 +41,10 @@ export interface SetupApi {
   createFurnace(draft: FurnaceInput): Promise<Furnace>;
   changeFurnace(id: string, change: FurnaceChange): Promise<Furnace>;
   removeFurnace(id: string): Promise<void>;
+  /** Fits a furnace to a finished firing and keeps nothing. */
+  tryFit(id: string, question: FitTryInput): Promise<FurnaceFitTried>;
+  keepFit(id: string, fit: FitKeepInput): Promise<Furnace>;
+  forgetFit(id: string): Promise<void>;
   listNodes(): Promise<ShopNode[]>;
   createNode(draft: NodeInput): Promise<ShopNode>;
   changeNode(id: string, change: NodeChange): Promise<ShopNode>;
@@ -70,6 +77,10 @@ export function createSetupApi(send: Send, sendForNothing: SendForNothing): Setu
     createFurnace: (body) => create('furnaces', body, Furnace),
     changeFurnace: (id, body) => change(at('furnaces', id), body, Furnace),
     removeFurnace: (id) => remove('furnaces', id),
+    tryFit: (id, body) =>
+      send({ method: 'POST', path: `${at('furnaces', id)}/fit/try`, body }, FurnaceFitTried),
+    keepFit: (id, body) => send({ method: 'PUT', path: `${at('furnaces', id)}/fit`, body }, Furnace),
+    forgetFit: (id) => sendForNothing({ method: 'DELETE', path: `${at('furnaces', id)}/fit` }),
     listNodes: () => list('nodes', ShopNodeSchema),
     createNode: (body) => create('nodes', body, ShopNodeSchema),
     changeNode: (id, body) => change(at('nodes', id), body, ShopNodeSchema),

@@ -66,7 +66,7 @@ function NewChannel({ state, onDone }: FormProps) {
       send={channelWords.addThis}
     >
       <NewChannelFields form={form} />
-      <ChannelFields form={form} state={state} isNew />
+      <ChannelFields form={form} state={state} isNew refusal={press.error} />
     </FormFrame>
   );
 }
@@ -91,7 +91,7 @@ function ChangeChannel({ channel, state, onDone }: FormProps & { readonly channe
       nameOf={channelFieldName}
       send={setupWords.save}
     >
-      <ChannelFields form={form} state={state} isNew={false} />
+      <ChannelFields form={form} state={state} isNew={false} refusal={press.error} />
     </FormFrame>
   );
 }

@@ -5,7 +5,9 @@ import type { FeedState } from '../feed/state.ts';
 import { SelectField, TextField } from '../parts/field.tsx';
 import { shownUnit, unitNamed } from '../words/format.ts';
 import { channelWords, ROLE_WORDS, setupWords } from '../words/setup.ts';
+import { probeWords } from '../words/setup-probe.ts';
 import { type ChannelTexts, unitsOf, widestRange } from './channel-form.ts';
+import { ProbeGroup } from './probe-group.tsx';
 import { UnitField } from './unit-field.tsx';
 import type { TextForm } from './use-text-form.ts';
 
@@ -20,13 +22,25 @@ const NAMES: Readonly<Record<string, string>> = {
   possibleLow: channelWords.possibleLow,
   possibleHigh: channelWords.possibleHigh,
   staleAfterSeconds: channelWords.stale,
+  probe: probeWords.head,
+  'probe.type': probeWords.type,
+  'probe.tolerance': probeWords.tolerance,
+  'probe.construction': probeWords.construction,
+  'probe.millimetres': probeWords.size,
+  'probe.digitiserStepCelsius': probeWords.step,
+  'probe.correction.offsetCelsius': probeWords.offset,
+  'probe.correction.standardUncertaintyCelsius': probeWords.uncertainty,
+  'probe.source': probeWords.source,
+  'probe.source.emfChannel': probeWords.emfChannel,
+  'probe.source.coldJunctionChannel': probeWords.junctionChannel,
+  'probe.source.slopeMillivoltsPerCelsius': probeWords.slope,
 };
 
 export function channelFieldName(path: string): string {
   return NAMES[path] ?? path;
 }
 
-type ChannelForm = Pick<TextForm<ChannelTexts, unknown>, 'texts' | 'set' | 'fault'>;
+export type ChannelForm = Pick<TextForm<ChannelTexts, unknown>, 'texts' | 'set' | 'fault'>;
 
 /** What names a channel; afterwards it stays as it is. */
 export function NewChannelFields({ form: { texts, set, fault } }: { readonly form: ChannelForm }) {
@@ -62,9 +76,11 @@ interface FieldsProps {
   readonly form: ChannelForm;
   readonly state: FeedState;
   readonly isNew: boolean;
+  /** What the hub refused last. */
+  readonly refusal: unknown;
 }
 
-export function ChannelFields({ form, state, isNew }: FieldsProps) {
+export function ChannelFields({ form, state, isNew, refusal }: FieldsProps) {
   const { texts, set, fault } = form;
   const base = unitNamed(BASE_UNIT[texts.quantity]);
   const roles = CHANNEL_ROLES.map((value) => ({ value, label: ROLE_WORDS[value] }));
@@ -105,11 +121,12 @@ export function ChannelFields({ form, state, isNew }: FieldsProps) {
         error={fault('unit')}
       />
       <LimitFields form={form} state={state} />
+      {texts.quantity === 'temperature' && <ProbeGroup form={form} state={state} refusal={refusal} />}
     </>
   );
 }
 
-function LimitFields({ form: { texts, set, fault }, state }: Omit<FieldsProps, 'isNew'>) {
+function LimitFields({ form: { texts, set, fault }, state }: Pick<FieldsProps, 'form' | 'state'>) {
   const { settings } = state.shop;
   const label = shownUnit(texts.quantity, settings).label;
   return (

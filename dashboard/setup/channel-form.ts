@@ -11,6 +11,7 @@ import { type Faults, faultsOf, type Issue, missing } from '../parts/faults.ts';
 import { amount, shownUnit } from '../words/format.ts';
 import { channelWords } from '../words/setup.ts';
 import { duration } from '../words/time.ts';
+import { NO_PROBE, type ProbeTexts, probeLimit, probeOf, probeTexts } from './probe-form.ts';
 import { Reader, readSeconds, writeSeconds } from './read-texts.ts';
 import type { Checked } from './use-text-form.ts';
 
@@ -28,6 +29,8 @@ export interface ChannelTexts {
   readonly low: string;
   readonly high: string;
   readonly stale: string;
+  /** Only of a temperature channel. */
+  readonly probe: ProbeTexts;
 }
 
 export type ChannelValue = ReturnType<typeof ChannelDraft.parse>;
@@ -35,7 +38,7 @@ export type ChannelChangeValue = ReturnType<typeof ChannelPatch.parse>;
 
 export function channelTexts(channel: Channel | null, settings: ShopSettings): ChannelTexts {
   if (channel === null) {
-    const nothing = { unit: '', furnaceId: '', low: '', high: '', stale: '' };
+    const nothing = { unit: '', furnaceId: '', low: '', high: '', stale: '', probe: NO_PROBE };
     return { node: '', name: '', label: '', quantity: 'temperature', role: '', ...nothing };
   }
   const shown = shownUnit(channel.quantity, settings);
@@ -51,6 +54,7 @@ export function channelTexts(channel: Channel | null, settings: ShopSettings): C
     low: write(channel.possibleLow),
     high: write(channel.possibleHigh),
     stale: writeSeconds(channel.staleAfterSeconds),
+    probe: probeTexts(channel.probe, settings.displayUnit),
   };
 }
 
@@ -62,10 +66,10 @@ export function checkNewChannel(texts: ChannelTexts, settings: ShopSettings): Ch
     name: texts.name.trim(),
     quantity: texts.quantity,
     role: texts.role === '' ? null : texts.role,
-    ...shared(texts, reader, shownUnit(texts.quantity, settings)),
+    ...shared(texts, reader, settings),
   });
   const faults = {
-    ...(parsed.success ? {} : issuesOf(parsed.error.issues)),
+    ...(parsed.success ? {} : issuesOf(parsed.error.issues, settings)),
     ...reader.faults,
     ...missing({ node: texts.node, name: texts.name }),
   };
@@ -75,13 +79,13 @@ export function checkNewChannel(texts: ChannelTexts, settings: ShopSettings): Ch
 /** What is changed of a channel that is there: its node, name and quantity stay. */
 export function checkChannelChange(texts: ChannelTexts, settings: ShopSettings): Checked<ChannelChangeValue> {
   const reader = new Reader();
-  const { staleAfterSeconds, ...rest } = shared(texts, reader, shownUnit(texts.quantity, settings));
+  const { staleAfterSeconds, ...rest } = shared(texts, reader, settings);
   const parsed = ChannelPatch.safeParse({
     ...rest,
     ...(staleAfterSeconds === null ? {} : { staleAfterSeconds }),
     ...(texts.role === '' ? {} : { role: texts.role }),
   });
-  const faults = { ...(parsed.success ? {} : issuesOf(parsed.error.issues)), ...reader.faults };
+  const faults = { ...(parsed.success ? {} : issuesOf(parsed.error.issues, settings)), ...reader.faults };
   return sound(parsed.success ? parsed.data : null, faults);
 }
 
@@ -100,7 +104,9 @@ export function widestRange(quantity: Quantity, settings: ShopSettings): readonl
   return [say(low), say(high)];
 }
 
-function shared(texts: ChannelTexts, reader: Reader, shown: Unit) {
+function shared(texts: ChannelTexts, reader: Reader, settings: ShopSettings) {
+  const shown = shownUnit(texts.quantity, settings);
+  const isTemperature = texts.quantity === 'temperature';
   const bound = (path: string, text: string) => {
     const value = reader.number(path, text);
     return value === undefined ? null : toBase(value, shown);
@@ -118,11 +124,14 @@ function shared(texts: ChannelTexts, reader: Reader, shown: Unit) {
     possibleLow,
     possibleHigh,
     staleAfterSeconds: stale ?? null,
+    ...(isTemperature ? { probe: probeOf(texts.probe, reader, settings.displayUnit) } : {}),
   };
 }
 
-function issuesOf(issues: readonly Issue[]): Faults {
-  return faultsOf(issues, (_path, limit) => duration(limit));
+function issuesOf(issues: readonly Issue[], { displayUnit }: ShopSettings): Faults {
+  return faultsOf(issues, (path, limit) =>
+    path.startsWith('probe.') ? probeLimit(path, limit, displayUnit) : duration(limit),
+  );
 }
 
 function sound<V>(value: V | null, faults: Faults): Checked<V> {

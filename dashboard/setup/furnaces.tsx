@@ -7,6 +7,9 @@ import { type Column, Table } from '../parts/table.tsx';
 import { useShell } from '../shell.ts';
 import { temperature } from '../words/format.ts';
 import { FURNACE_KIND_WORDS, furnaceWords, setupWords } from '../words/setup.ts';
+import { fitWords } from '../words/setup-fit.ts';
+import { FitDialog } from './fit-dialog.tsx';
+import { fitText } from './fit-form.ts';
 import { FurnaceDialog } from './furnace-dialog.tsx';
 
 /** Everything that gets hot: add, change, put away. */
@@ -14,6 +17,7 @@ export function Furnaces({ state }: { readonly state: FeedState }) {
   const { api } = useShell();
   const [edited, setEdited] = useState<Furnace | 'new' | null>(null);
   const [leaving, setLeaving] = useState<Furnace | null>(null);
+  const [fitted, setFitted] = useState<Furnace | null>(null);
   const unit = state.shop.settings.displayUnit;
   const columns: Column<Furnace>[] = [
     { key: 'name', head: furnaceWords.name, cell: (furnace) => furnace.name },
@@ -30,6 +34,7 @@ export function Furnaces({ state }: { readonly state: FeedState }) {
       cell: (furnace) => String(channelsOf(state, furnace.id)),
       align: 'right',
     },
+    { key: 'fit', head: fitWords.head, cell: (furnace) => fitText(furnace.fit, unit) },
     { key: 'note', head: furnaceWords.note, cell: (furnace) => furnace.note || setupWords.none },
     {
       key: 'acts',
@@ -38,6 +43,9 @@ export function Furnaces({ state }: { readonly state: FeedState }) {
         <div class="form-acts row-acts">
           <Button name={furnaceWords.edit(furnace.name)} onPress={() => setEdited(furnace)}>
             {setupWords.edit}
+          </Button>
+          <Button name={fitWords.openName(furnace.name)} onPress={() => setFitted(furnace)}>
+            {fitWords.open}
           </Button>
           <Button name={furnaceWords.putAway(furnace.name)} onPress={() => setLeaving(furnace)}>
             {setupWords.putAway}
@@ -61,6 +69,7 @@ export function Furnaces({ state }: { readonly state: FeedState }) {
       {edited !== null && (
         <FurnaceDialog furnace={edited === 'new' ? null : edited} onClose={() => setEdited(null)} />
       )}
+      {fitted && <FitDialog furnace={fitted} state={state} onClose={() => setFitted(null)} />}
       {leaving && (
         <Confirm
           title={furnaceWords.putAwayTitle(leaving.name)}

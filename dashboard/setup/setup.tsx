@@ -13,12 +13,14 @@ import { Furnaces } from './furnaces.tsx';
 import { Limits } from './limits.tsx';
 import { Nodes } from './nodes.tsx';
 import { Start } from './start.tsx';
+import { Steels } from './steels.tsx';
 
 const SECTIONS = [
   { section: '', word: setupWords.sections.start },
   { section: 'furnaces', word: setupWords.sections.furnaces },
   { section: 'nodes', word: setupWords.sections.nodes },
   { section: 'channels', word: setupWords.sections.channels },
+  { section: 'steels', word: setupWords.sections.steels },
   { section: 'bindings', word: setupWords.sections.bindings },
   { section: 'limits', word: setupWords.sections.limits },
 ] as const;
@@ -59,6 +61,8 @@ function partOf(section: string, state: FeedState) {
       return <Nodes state={state} />;
     case 'channels':
       return <Channels state={state} />;
+    case 'steels':
+      return <Steels state={state} />;
     case 'bindings':
       return <Bindings />;
     case 'limits':

@@ -34,6 +34,7 @@ export const setupWords = {
     furnaces: 'Furnaces',
     nodes: 'Nodes',
     channels: 'Channels',
+    steels: 'Steels',
     bindings: 'Foreign devices',
     limits: 'Limits and shop',
   },

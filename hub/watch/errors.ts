@@ -9,3 +9,13 @@ export class WatchError extends Error {
     this.code = code;
   }
 }
+
+/** A refusal that belongs to one field of what was sent; `path` is an RFC 6901 pointer into it. */
+export class FieldError extends WatchError {
+  readonly path: string;
+  constructor(path: string, message: string) {
+    super('invalid-request', message);
+    this.name = 'FieldError';
+    this.path = path;
+  }
+}

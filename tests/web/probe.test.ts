@@ -47,6 +47,19 @@ describe('setting up the probe of a channel', () => {
   });
 
   it.each([
+    ['/probe/tolerance', { type: 'B', tolerance: 'iec-1' }],
+    ['/probe/source/emfChannel', { type: 'K', source: { ...EMF, emfChannel: 'gas' } }],
+    ['/probe/source/coldJunctionChannel', { type: 'K', source: { ...EMF, coldJunctionChannel: 'gas' } }],
+    ['/probe/source/coldJunctionChannel', { type: 'K', source: { ...EMF, coldJunctionChannel: 'other' } }],
+  ])('names the field that does not fit the node: %s', async (path, probe) => {
+    const api = await ready();
+    await api.add('gas', 'pressure');
+    await api.add('other', 'temperature', { probe: { type: 'K' } });
+    const { body } = await api.add('chamber', 'temperature', { probe });
+    expect(body.errors).toEqual([{ path, message: body.detail }]);
+  });
+
+  it.each([
     [{ type: 'B', tolerance: 'iec-1' }, 'choose one of iec-2, iec-3, astm-standard, astm-special, or none'],
     [{ type: 'K', source: { ...EMF, emfChannel: 'chamber' } }, 'it cannot be computed from itself'],
     [{ type: 'K', source: { ...EMF, emfChannel: 'gas' } }, 'gas is a channel of gas pressure'],

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { PROBE_CONSTRUCTIONS, PROBE_FAULTS } from '../probe.ts';
 import { EpochMs } from '../reading.ts';
 import { HeatReadings, MOST_CURVE_POINTS } from './curve.ts';
 import { Provenance } from './estimate.ts';
@@ -66,7 +67,7 @@ export const ProbeUncertaintyAnswer = z
 
 const ProbeSize = {
   type: ThermocoupleType,
-  construction: z.enum(['protected-wire', 'mineral-insulated']),
+  construction: z.enum(PROBE_CONSTRUCTIONS),
   millimetres: z.number().describe('Wire diameter, or sheath diameter of a mineral-insulated probe'),
 };
 
@@ -148,7 +149,7 @@ export const ProbeFaultsQuestion = z
     ],
   });
 
-export const ProbeFault = z.enum(['open', 'reversed', 'shorted', 'stuck', 'step', 'rate']);
+export const ProbeFault = z.enum(PROBE_FAULTS);
 
 export const ProbeFaultsAnswer = z
   .object({

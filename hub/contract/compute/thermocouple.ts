@@ -1,15 +1,14 @@
 import { z } from 'zod';
+import { THERMOCOUPLE_TYPES, TOLERANCE_CLASSES } from '../probe.ts';
 import { Provenance } from './estimate.ts';
 
 /** ITS-90 thermocouples: emf from temperature and back. */
 
-export const ThermocoupleType = z
-  .enum(['B', 'E', 'J', 'K', 'N', 'R', 'S', 'T'])
-  .meta({ id: 'ThermocoupleType' });
+export const ThermocoupleType = z.enum(THERMOCOUPLE_TYPES).meta({ id: 'ThermocoupleType' });
 export type ThermocoupleType = z.infer<typeof ThermocoupleType>;
 
 export const ToleranceClass = z
-  .enum(['iec-1', 'iec-2', 'iec-3', 'astm-standard', 'astm-special'])
+  .enum(TOLERANCE_CLASSES)
   .meta({ id: 'ToleranceClass', description: 'IEC 60584-1 class 1 to 3, ASTM E230 limits of error' });
 export type ToleranceClass = z.infer<typeof ToleranceClass>;
 
