@@ -1,10 +1,12 @@
 import { useState } from 'preact/hooks';
 import type { Alarm } from '../../hub/contract/alarm.ts';
+import { isPutAside } from '../../hub/contract/alarm-groups.ts';
 import { Button } from '../parts/button.tsx';
 import { ProblemNote } from '../parts/problem.tsx';
 import { Shape } from '../parts/shape.tsx';
 import { useAction } from '../parts/use-action.ts';
 import { useShell } from '../shell.ts';
+import { timeOfDay } from '../words/time.ts';
 import { wallWords } from '../words/wall.ts';
 import { byUrgency, shapeOf, wantsPress } from './alarm-order.ts';
 import { WallDialog } from './wall-dialog.tsx';
@@ -12,13 +14,25 @@ import { WallDialog } from './wall-dialog.tsx';
 /** How many further alarms are named; the rest is counted. */
 const MOST_NAMED = 2;
 
+/** How an alarm stands that asks for no press. What is set aside says so, and until when: it is never hidden. */
+function standingOf(alarm: Alarm): string {
+  if (alarm.state === 'out-of-service') return wallWords.outOfService;
+  if (alarm.state === 'suppressed') return wallWords.heldBack;
+  return alarm.shelf === null ? wallWords.seen : wallWords.shelvedUntil(timeOfDay(alarm.shelf.until));
+}
+
+/** A latched alarm that nobody has seen looks as it did while it held. */
+function lookOf({ state }: Alarm): string {
+  return state === 'latched-unacknowledged' ? 'unacknowledged' : state;
+}
+
 /** The most urgent alarm in words, shape and colour; the others by name; one press acknowledges. */
 export function Banner() {
   const { feed } = useShell();
   const [first, ...others] = byUrgency(feed.state.value?.alarms.values() ?? []);
   if (first === undefined) return null;
   return (
-    <section class={`banner banner-${first.priority} banner-${first.state}`} aria-label={wallWords.alarms}>
+    <section class={`banner banner-${first.priority} banner-${lookOf(first)}`} aria-label={wallWords.alarms}>
       {/* Announced when another alarm takes the first place, not whenever its numbers move. */}
       <p class="sr-only" role={first.priority === 'danger' ? 'alert' : 'status'} key={first.id}>
         {first.title}
@@ -60,7 +74,7 @@ function BannerActions({ alarm }: { readonly alarm: Alarm }) {
           {wallWords.acknowledge}
         </Button>
       ) : (
-        <span class="banner-state">{wallWords.seen}</span>
+        <span class="banner-state">{standingOf(alarm)}</span>
       )}
       {!alarm.active && <span class="banner-state">{wallWords.over}</span>}
       <Button size="wall" onPress={() => setShowsSteps(true)}>
@@ -90,6 +104,7 @@ function Others({ alarms }: { readonly alarms: readonly Alarm[] }) {
       {named.map((alarm) => (
         <span class="banner-other" key={alarm.id}>
           <Shape of={shapeOf(alarm)} /> {alarm.title}
+          {isPutAside(alarm) && ` (${standingOf(alarm)})`}
         </span>
       ))}
       {alarms.length > named.length && wallWords.others(alarms.length - named.length)}

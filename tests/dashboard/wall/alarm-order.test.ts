@@ -36,6 +36,15 @@ describe('the order of alarms', () => {
     expect(byUrgency([old, normal, young]).map(({ id }) => id)).toEqual(['young', 'old']);
   });
 
+  it('puts what somebody has set aside last, and never drops it', () => {
+    const shelved = alarm('not-watching-channel', { state: 'shelved' });
+    const out = alarm('overshoot', { state: 'out-of-service', priority: 'warning' });
+    const over = alarm('soak-stalled', { state: 'returned-unacknowledged', priority: 'warning' });
+    expect(kinds([out, shelved, over])).toEqual(['soak-stalled', 'not-watching-channel', 'overshoot']);
+    expect(soundingOf([shelved, out])).toBeNull();
+    expect([shelved, out].some(wantsPress)).toBe(false);
+  });
+
   it('gives each meaning its own shape', () => {
     expect(shapeOf(alarm('not-watching-node', { priority: 'danger' }))).toBe('blind');
     expect(shapeOf(alarm('overshoot', { priority: 'danger' }))).toBe('danger');
@@ -44,6 +53,7 @@ describe('the order of alarms', () => {
 
   it('owes a press until somebody has seen it, also after it has returned', () => {
     expect(wantsPress(alarm('overshoot', { state: 'returned-unacknowledged' }))).toBe(true);
+    expect(wantsPress(alarm('overshoot', { state: 'latched-unacknowledged' }))).toBe(true);
     expect(wantsPress(alarm('overshoot', { state: 'acknowledged' }))).toBe(false);
   });
 });
