@@ -22,7 +22,7 @@ export interface AlarmDefinition extends LifeRules {
   readonly deadbandShare: number;
   /** The deadband is never more than this share of the tolerance; null: no tolerance applies. */
   readonly deadbandMostOfTolerance: number | null;
-  /** Before the consequence comes; 0: at once. */
+  /** From the announcement to the consequence; 0: at once. */
   readonly secondsToAct: number;
   readonly timeSource: string;
   /** Rules that hold it back while another alarm tells the same trouble. Never for a danger to life. */

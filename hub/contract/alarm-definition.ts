@@ -25,7 +25,7 @@ export const AlarmDefinitionEntry = z
     cause: z.string(),
     consequence: z.string().describe('What comes of it if nobody acts'),
     action: z.string().describe('What to do first'),
-    secondsToAct: z.number().describe('Time there is to act before the consequence; 0: at once'),
+    secondsToAct: z.number().describe('From the announcement to the consequence; 0: at once'),
     setpoint: AlarmSetpoint,
     deadbandPercent: z.number().describe('Percent of the limit by which a value must fall back; 0: none'),
     deadbandMostPercentOfTolerance: z.number().nullable(),
