@@ -17,7 +17,7 @@ import { NO_SENSORS, sensorFindings, stepSensors } from './sensors.ts';
 /** A rest of this long without a hot furnace ends a working day. Common practice, no source. */
 export const SHIFT_REST_MS = 6 * 3_600_000;
 /** No working day is longer: its sums begin again. What the judge looks back over when it starts. */
-export const DAY_MS = 16 * 3_600_000;
+export const DAY_MS = 12 * 3_600_000;
 
 /** The state at an edge of the grid, epoch ms, before the first reading. */
 export function startDay(config: DayConfig, at: number): DayState {
@@ -86,10 +86,7 @@ function stepDecays(config: DayConfig, state: DayState, cell: AirCell): DayState
     if (channel.gas === 'oxygen') continue;
     const others = config.channels
       .filter(({ id, gas }) => id !== channel.id && gas === channel.gas)
-      .flatMap(({ id }) => {
-        const samples = state.decays[id]?.fall?.samples;
-        return samples === undefined ? [] : [samples];
-      });
+      .map(({ id }) => state.decays[id]?.fall?.samples ?? state.decays[id]?.past ?? []);
     const beside = { fire: state.fire, cell, others };
     next[channel.id] = stepDecay(state.decays[channel.id] ?? NO_DECAY, channel, beside);
   }

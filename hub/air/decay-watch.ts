@@ -14,12 +14,14 @@ interface Gas {
   /** Smallest excess over the background that is worth following, and the step of usual sensors, ppm. */
   readonly leastExcess: number;
   readonly step: number;
+  /** Of air from outside, until the shop's own is seen before anything is lit: 420 ppm of CO2, published widely. */
+  readonly outdoorPpm: number;
 }
 
 /** Common practice, no source. */
 const GASES: Readonly<Partial<Record<DayChannel['gas'], Gas>>> = {
-  'carbon-monoxide': { leastExcess: 15, step: 1 },
-  'carbon-dioxide': { leastExcess: 300, step: 20 },
+  'carbon-monoxide': { leastExcess: 15, step: 1, outdoorPpm: 0 },
+  'carbon-dioxide': { leastExcess: 300, step: 20, outdoorPpm: 420 },
 };
 /** The room is given time to mix before the fall is believed. */
 const MIXING_MS = 120_000;
@@ -28,6 +30,9 @@ const LONGEST_MS = 2 * 3_600_000;
 const SILENT_MS = 120_000;
 /** Two stretches of this length that differ by no more than a step: the fall has arrived. */
 const PLATEAU_MS = 300_000;
+/** Beyond this the noise of a fall that hardly moves is taken for its rest. Derived here: 2.7 air changes an hour. */
+const MOST_REST_SHARE = 4;
+const LEAST_OTHER_SAMPLES = 5;
 
 export type DecayEnd = 'arrived' | 'lit' | 'changed' | 'silent' | 'long';
 
@@ -54,16 +59,18 @@ export interface DecayState {
   readonly background: number | null;
   readonly fall: Fall | null;
   readonly seenAt: number;
+  /** What the last fall was made of: another sensor may still follow the same one. */
+  readonly past: readonly GasSample[];
   /** The last fall that could be fitted. */
   readonly last: DecayResult | null;
 }
 
-export const NO_DECAY: DecayState = { background: null, fall: null, seenAt: 0, last: null };
+export const NO_DECAY: DecayState = { background: null, fall: null, seenAt: 0, past: [], last: null };
 
 interface Beside {
   readonly fire: FireState;
   readonly cell: AirCell;
-  /** The same fall at the other sensors of this gas. */
+  /** What fell at the other sensors of this gas. */
   readonly others: readonly (readonly GasSample[])[];
 }
 
@@ -77,7 +84,7 @@ export function stepDecay(old: DecayState, channel: DayChannel, beside: Beside):
   const state = { ...old, seenAt };
   if (state.fall !== null) return follow(state, state.fall, channel, gas, { ...beside, ppm });
   if (fire.outSince === null || ppm === null) return state;
-  const excess = ppm - (old.background ?? 0);
+  const excess = ppm - (old.background ?? gas.outdoorPpm);
   if (excess < gas.leastExcess) return { ...state, background: Math.max(0, ppm) };
   if (cell.to - fire.outSince < MIXING_MS) return state;
   return { ...state, fall: begin(cell, ppm) };
@@ -112,8 +119,14 @@ function endOf(state: DecayState, fall: Fall, gas: Gas, { fire, cell }: Beside):
   return plateau(fall.samples, gas) === null ? null : 'arrived';
 }
 
-/** The level that a fall has come to rest at, ppm; null while it still falls. */
-function plateau(samples: readonly GasSample[], { step }: Gas): number | null {
+interface Plateau {
+  readonly ppm: number;
+  /** From the stretch before, ppm. */
+  readonly fell: number;
+}
+
+/** The level of the last stretch, when it hardly differs from the one before; null while the gas still falls. */
+function plateau(samples: readonly GasSample[], { step }: Gas): Plateau | null {
   const last = samples.at(-1);
   if (last === undefined) return null;
   const between = (from: number, to: number) =>
@@ -121,39 +134,52 @@ function plateau(samples: readonly GasSample[], { step }: Gas): number | null {
   const [late, early] = [between(0, PLATEAU_MS), between(PLATEAU_MS, 2 * PLATEAU_MS)];
   if (late.length < 3 || early.length < 3) return null;
   const [now, before] = [mean(late), mean(early)];
-  return Math.abs(before - now) < step / 2 ? now : null;
+  return Math.abs(before - now) < step / 2 ? { ppm: now, fell: before - now } : null;
 }
 
 function mean(values: readonly number[]): number {
   return values.reduce((sum, value) => sum + value, 0) / values.length;
 }
 
-function finish(
-  state: DecayState,
-  fall: Fall,
-  channel: DayChannel,
-  gas: Gas,
-  { cell, end, others }: Beside & { readonly end: DecayEnd },
-): DecayState {
-  const after = end === 'arrived' ? plateau(fall.samples, gas) : null;
-  const background = state.background ?? after;
-  const over = { ...state, fall: null, background: after ?? state.background };
-  if (background === null) return over;
+interface Ending extends Beside {
+  readonly end: DecayEnd;
+}
+
+function finish(state: DecayState, fall: Fall, channel: DayChannel, gas: Gas, beside: Ending): DecayState {
+  const { cell, end, others } = beside;
+  const { from, tags, samples } = fall;
   const question = {
-    backgroundPpm: Math.max(0, background),
-    ...(after === null ? {} : { backgroundAfterPpm: Math.max(0, after) }),
-    samples: fall.samples,
+    backgroundPpm: state.background ?? gas.outdoorPpm,
+    samples,
     resolutionPpm: gas.step,
     // People breathe out carbon dioxide: whether they have left, nobody measured.
     ...(channel.gas === 'carbon-monoxide' ? { sourceOff: true } : {}),
     // Somebody says how the shop stands, and says when it changes; where nobody does, nobody knows.
-    ...(fall.tags === null ? {} : { openingsUnchanged: true }),
+    ...(tags === null ? {} : { openingsUnchanged: true }),
   };
-  const fit = fitOf({ ...question, otherPoints: others }) ?? fitOf(question);
-  if (fit === null || fit.airChangesPerHour <= 0) return over;
-  const { from, tags } = fall;
+  const rough = fitOf(question);
+  const after = end === 'arrived' && rough !== null ? restingPpm(samples, gas, rough) : null;
+  const over = { ...state, fall: null, past: samples, background: after ?? state.background };
+  if (rough === null || rough.airChangesPerHour <= 0) return over;
+  const known = after === null ? question : { ...question, backgroundAfterPpm: after };
+  const otherPoints = others
+    .map((other) => other.filter(({ atMs }) => atMs >= from))
+    .filter((other) => other.length >= LEAST_OTHER_SAMPLES);
+  const fit = fitOf({ ...known, otherPoints }) ?? fitOf(known) ?? rough;
   const about = { channel: channel.id, gas: channel.gas, from, to: cell.to, end, tags };
   return { ...over, last: { ...about, backgroundPpm: question.backgroundPpm, fit } };
+}
+
+/**
+ * Where the fall will come to rest, ppm: what an exponential that fell by `fell` in the last stretch still has to
+ * fall. A slow fall is nowhere near its rest when it hardly moves any more: then nobody knows.
+ */
+function restingPpm(samples: readonly GasSample[], gas: Gas, fit: DecayFit): number | null {
+  const rest = plateau(samples, gas);
+  if (rest === null) return null;
+  const kept = Math.exp((-fit.airChangesPerHour * PLATEAU_MS) / 3_600_000);
+  const share = kept / (1 - kept);
+  return share > MOST_REST_SHARE ? null : Math.max(0, rest.ppm - rest.fell * share);
 }
 
 /** Too short a fall is no fault of anybody's: there is just no measurement. */

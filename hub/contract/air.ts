@@ -1,6 +1,13 @@
 import { z } from 'zod';
 import { CohbConstantsUsed, WORK_RATES } from './compute/carboxyhaemoglobin.ts';
-import { AirLimit, CustomLimits, exposureShape, LIMIT_PROFILES, TwaConvention } from './compute/exposure.ts';
+import {
+  AirLimit,
+  CustomLimits,
+  exposureShape,
+  LIMIT_PROFILES,
+  LimitKind,
+  TwaConvention,
+} from './compute/exposure.ts';
 import { AirNotices } from './compute/gas-curve.ts';
 import { DecayCondition } from './compute/ventilation.ts';
 import { EpochMs } from './reading.ts';
@@ -157,7 +164,7 @@ export const AirView = z
     constants: CohbConstantsUsed,
     firstPpm: z.number(),
     secondPpm: z.number(),
-    limits: z.array(AirLimit),
+    limits: z.array(z.object({ kind: LimitKind, limit: AirLimit })).describe('Of the profile'),
     sensors: z.array(AirSensorNow),
     shift: z
       .object({ from: EpochMs, to: EpochMs })

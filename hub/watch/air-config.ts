@@ -95,11 +95,17 @@ function dayFurnaces(archive: Known): DayFurnace[] {
         id,
         name,
         kind,
-        chambers: own.filter(({ role, quantity }) => role === 'chamber' && quantity === 'temperature'),
-        pressures: own.filter(({ role }) => role === 'supply-pressure'),
+        chambers: own
+          .filter(({ role, quantity }) => role === 'chamber' && quantity === 'temperature')
+          .map(heard),
+        pressures: own.filter(({ role }) => role === 'supply-pressure').map(heard),
       };
     })
     .filter(({ chambers }) => chambers.length > 0);
+}
+
+function heard({ id, staleAfterSeconds }: Channel): DayFurnace['chambers'][number] {
+  return { id, staleAfterSeconds };
 }
 
 /** Every channel that the day's judge listens to. */

@@ -35,7 +35,7 @@ export class ShopWatch {
 
   /** Limits, furnaces or channels changed: start afresh from what the archive knows. */
   restart(now: number): void {
-    this.#air = new AirWatch(this.#archive, now);
+    this.#air = this.#air.renewed(now);
     [this.#blindness, this.#blindnessState] = this.#makeBlindness(now);
     this.#probes = new ProbeWatch(this.#archive, now);
   }

@@ -135,6 +135,11 @@ export class Watch {
     return detail;
   }
 
+  /** The air as the judges see it, for the page about it. */
+  air(now: number): ReturnType<ShopWatch['air']> {
+    return this.#shop.air(now);
+  }
+
   /** Furnaces, channels or limits were changed by a person. */
   setupChanged(): void {
     const now = this.#parts.clock.now();
