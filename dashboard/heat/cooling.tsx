@@ -41,15 +41,33 @@ export function CoolingHalf({ texts, change }: CoolingHalfProps) {
       >
         <Standing computed={computed} held={plan === null} />
         {error !== null && <ProblemNote error={error} />}
-        {value && <CoolingCurves answer={value} texts={texts} />}
-        {value && <CoolingTable answer={value} unit={texts.unit} />}
-        {value && <Buried answer={value} unit={texts.unit} />}
+        {value && <Cooled answer={value} texts={texts} />}
       </section>
     </div>
   );
 }
 
-function CoolingCurves({ answer, texts }: { readonly answer: CoolAnswer; readonly texts: HeatTexts }) {
+interface CooledProps {
+  readonly answer: CoolAnswer;
+  readonly texts: HeatTexts;
+}
+
+function Cooled({ answer, texts }: CooledProps) {
+  const [first] = answer.results;
+  // Where every way is refused it is for one reason, and six empty rows say it no better.
+  if (first !== undefined && answer.results.every(({ curves }) => curves === null)) {
+    return <p class="heat-older">{coolingWords.refused(first.why, first.code)}</p>;
+  }
+  return (
+    <>
+      <CoolingCurves answer={answer} texts={texts} />
+      <CoolingTable answer={answer} unit={texts.unit} />
+      <Buried answer={answer} unit={texts.unit} />
+    </>
+  );
+}
+
+function CoolingCurves({ answer, texts }: CooledProps) {
   const [picked, setPicked] = useState<Cooling>('still-air');
   const { unit } = texts;
   const picture = useMemo(() => coolingPicture(answer, picked, unit), [answer, picked, unit]);

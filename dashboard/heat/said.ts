@@ -37,7 +37,11 @@ export function saidOf(answer: HeatAnswer, unit: DisplayUnit, kind: FurnaceKind)
   const headline = heatWords.headline(plan.shape, tolerance, temperature(plan.targetCelsius, unit), time);
   return {
     headline,
-    facts: [bandSaid(arrival, heat.fit, kind), ...outSaid(plan, arrival, unit), ...widestSaid(answer, unit)],
+    facts: [
+      bandSaid(arrival, heat.fit, kind),
+      ...outSaid(plan, arrival, unit),
+      ...widestSaid(answer, arrival, unit),
+    ],
     notes,
   };
 }
@@ -104,11 +108,24 @@ export function growthSaid(answer: HeatAnswer): string {
 }
 
 /** The moment at which the furnace thermometer hides the most; nothing when it hides less than a degree. */
-function widestSaid({ conduction }: HeatAnswer, unit: DisplayUnit): string[] {
+function widestSaid(
+  { conduction }: HeatAnswer,
+  { low, usual, high }: OwnArrival,
+  unit: DisplayUnit,
+): string[] {
   const { seconds, coreCelsius, surfaceCelsius } = conduction.curves;
   const lags = surfaceCelsius.map((surface, index) => surface - (coreCelsius[index] ?? surface));
   const widest = Math.max(...lags);
   const at = seconds[lags.indexOf(widest)] ?? 0;
+  // Everything on the way is as uncertain as the arrival.
+  const slower = (end: number) => (usual > 0 ? end / usual : 1);
   const shown = differenceFromBase(widest, unitNamed(unit));
-  return shown < 1 ? [] : [heatWords.lagOnTheWay(aboutDifference(widest, unit), aboutTime(at))];
+  return shown < 1
+    ? []
+    : [
+        heatWords.lagOnTheWay(
+          aboutDifference(widest, unit),
+          aboutTime(at, at * slower(low), at * slower(high ?? usual)),
+        ),
+      ];
 }
