@@ -71,7 +71,8 @@ export function batchesOf(heats: readonly DueHeat[]): Batch[] {
 function gather(founder: DueHeat, candidates: readonly DueHeat[]): DueHeat[] {
   const unlikeness = (heat: DueHeat) => Math.abs(Math.log(heat.heatLengthMm / founder.heatLengthMm));
   const group = [founder];
-  for (const heat of candidates.toSorted((a, b) => unlikeness(a) - unlikeness(b))) {
+  const likely = candidates.filter((heat) => mayShare([founder, heat]));
+  for (const heat of likely.toSorted((a, b) => unlikeness(a) - unlikeness(b))) {
     if (mayShare([...group, heat])) group.push(heat);
   }
   return group;

@@ -45,52 +45,66 @@ export function travel(stops: readonly Stop[], order: readonly number[], startCe
   return sum;
 }
 
-interface Path {
-  readonly cost: number;
-  readonly order: readonly number[];
+/** For each set of stops and each last of them: the least travel, and the stop before the last. */
+interface Table {
+  readonly cost: Float64Array;
+  readonly before: Int8Array;
 }
 
-/** The cheapest path through each set of stops that ends at each of them, sets growing by one. */
-function leastOrder(stops: readonly Stop[], startCelsius: number): readonly number[] {
-  const urgents = setOf(stops, (stop) => stop.urgent);
-  const best = new Map<string, Path>();
-  const offer = (set: number, path: Path): void => {
-    const key = `${set}:${path.order.at(-1)}`;
-    if (path.cost < (best.get(key)?.cost ?? Number.POSITIVE_INFINITY)) best.set(key, path);
+const NOBODY = -1;
+
+/** Held and Karp: the cheapest path through each set that ends at each of its stops, sets growing by one. */
+function leastOrder(stops: readonly Stop[], startCelsius: number): number[] {
+  const sets = 2 ** stops.length;
+  const cells = sets * stops.length;
+  const table = {
+    cost: new Float64Array(cells).fill(Number.POSITIVE_INFINITY),
+    before: new Int8Array(cells).fill(NOBODY),
   };
-  const whole = 2 ** stops.length - 1;
-  grow(stops, 0, { cost: 0, order: [] }, { startCelsius, urgents, offer });
-  for (let set = 1; set < whole; set++) {
-    for (let last = 0; last < stops.length; last++) {
-      const path = best.get(`${set}:${last}`);
-      if (path) grow(stops, set, path, { startCelsius, urgents, offer });
-    }
+  const urgents = setOf(stops, (stop) => stop.urgent);
+  extend(stops, table, { set: 0, last: NOBODY, cost: 0, atCelsius: startCelsius }, urgents);
+  for (let set = 1; set < sets - 1; set++) {
+    stops.forEach(({ leavesCelsius: atCelsius }, last) => {
+      const cost = table.cost[set * stops.length + last] ?? Number.POSITIVE_INFINITY;
+      if (cost < Number.POSITIVE_INFINITY) extend(stops, table, { set, last, cost, atCelsius }, urgents);
+    });
   }
-  const ends = stops.flatMap((_, last) => best.get(`${whole}:${last}`) ?? []);
-  return ends.reduce<Path>((a, b) => (b.cost < a.cost ? b : a), ends[0] ?? { cost: 0, order: [] }).order;
+  return readBack(stops.length, table);
 }
 
-interface Growth {
-  readonly startCelsius: number;
-  readonly urgents: number;
-  readonly offer: (set: number, path: Path) => void;
+interface Path {
+  readonly set: number;
+  readonly last: number;
+  readonly cost: number;
+  readonly atCelsius: number;
 }
 
-/** Offers a path with each stop that may come next. */
-function grow(
-  stops: readonly Stop[],
-  set: number,
-  path: Path,
-  { startCelsius, urgents, offer }: Growth,
-): void {
-  const last = path.order.at(-1);
-  const from = last === undefined ? startCelsius : (stops[last]?.leavesCelsius ?? startCelsius);
-  const urgentsLeft = (urgents & ~set) !== 0;
-  stops.forEach((stop, next) => {
-    if ((set & (1 << next)) !== 0 || (urgentsLeft && !stop.urgent)) return;
-    const cost = path.cost + Math.abs(stop.targetCelsius - from);
-    offer(set | (1 << next), { cost, order: [...path.order, next] });
-  });
+/** Offers a path to each stop that may come next. */
+function extend(stops: readonly Stop[], { cost, before }: Table, path: Path, urgents: number): void {
+  const urgentsLeft = (urgents & ~path.set) !== 0;
+  for (const [next, stop] of stops.entries()) {
+    if ((path.set & (1 << next)) !== 0 || (urgentsLeft && !stop.urgent)) continue;
+    const cell = (path.set | (1 << next)) * stops.length + next;
+    const offered = path.cost + Math.abs(stop.targetCelsius - path.atCelsius);
+    if (offered >= (cost[cell] ?? 0)) continue;
+    cost[cell] = offered;
+    before[cell] = path.last;
+  }
+}
+
+/** The order behind the cheapest way through all. */
+function readBack(count: number, { cost, before }: Table): number[] {
+  let set = 2 ** count - 1;
+  const whole = cost.subarray(set * count);
+  let last = whole.indexOf(Math.min(...whole));
+  const order: number[] = [];
+  while (last >= 0 && set > 0) {
+    order.unshift(last);
+    const from = before[set * count + last] ?? NOBODY;
+    set &= ~(1 << last);
+    last = from;
+  }
+  return order;
 }
 
 function setOf(stops: readonly Stop[], holds: (stop: Stop) => boolean): number {

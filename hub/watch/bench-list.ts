@@ -6,18 +6,18 @@ import type { Bench, BenchBatch, BenchFurnace, BenchItem } from '../contract/ben
 import type { DisplayUnit } from '../contract/schedule.ts';
 import { words } from '../contract/words/words.ts';
 import { furnaceReading } from './furnace-heat.ts';
-import { steelIfKnown } from './piece-steel.ts';
+import { knownSteels } from './piece-steel.ts';
 import { steelBook } from './steel-book.ts';
 
 /** The bench list as the shop stands now. It is worked out afresh each time: nothing of it is kept. */
 export function benchList(archive: Archive, now: number): Bench {
-  const book = steelBook(archive);
+  const steelOf = knownSteels(steelBook(archive));
   const { displayUnit } = archive.shop().settings;
   const firings = archive.runningFirings();
   const lies = new Map(firings.flatMap(({ id, pieces }) => pieces.map(({ pieceId }) => [pieceId, id])));
   const { due, furnaces, unplaced } = benchOf({
     pieces: archive.openPieces(),
-    steelOf: (piece) => steelIfKnown(book, piece.steel),
+    steelOf: (piece) => steelOf(piece.steel),
     scheduleOf: (id) => archive.schedule(id),
     furnaces: furnaceStates(archive, now),
     firingOf: (pieceId) => lies.get(pieceId) ?? null,

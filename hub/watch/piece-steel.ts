@@ -35,3 +35,16 @@ export function steelIfKnown(book: SteelBook, steel: PieceSteel): Steel | null {
     return null;
   }
 }
+
+/** The same, worked out once for each steel: many pieces of a bench are of one bar. */
+export function knownSteels(book: SteelBook): (steel: PieceSteel) => Steel | null {
+  const known = new Map<string, Steel | null>();
+  return (steel) => {
+    const key = JSON.stringify(steel);
+    const found = known.get(key);
+    if (found !== undefined) return found;
+    const made = steelIfKnown(book, steel);
+    known.set(key, made);
+    return made;
+  };
+}
