@@ -52,8 +52,8 @@ export function coolingPicture(answer: CoolAnswer, picked: Cooling, unit: Displa
     { look: 'edge', words: '', y: on(own?.slowest ?? null) },
     { look: 'edge', words: '', y: on(own?.fastest ?? null) },
     { look: 'surface', words: '', y: on(surface) },
-    { look: 'core', words: coolingWords.short[picked], wordsAt: 0.45, y: on(own?.curves ?? null) },
-    ...others.map(({ cooling, curves }, index) => line(cooling, on(curves), index)),
+    { look: 'core', words: coolingWords.short[picked], wordsAt: HEIGHTS[picked], y: on(own?.curves ?? null) },
+    ...others.map(({ cooling, curves }) => line(cooling, on(curves))),
   ];
   return {
     x: grid,
@@ -70,11 +70,17 @@ export function coolingPicture(answer: CoolAnswer, picked: Cooling, unit: Displa
 }
 
 /** Names stand at different heights, so that those of neighbours do not lie over each other. */
-const HEIGHTS = [0.3, 0.62];
+const HEIGHTS: Readonly<Record<Cooling, number>> = {
+  'still-water': 0.3,
+  'still-oil': 0.6,
+  'still-air': 0.45,
+  vermiculite: 0.55,
+  ash: 0.25,
+  'closed-furnace': 0.8,
+};
 
-function line(cooling: Cooling, y: (number | null)[], index: number): PlotLine {
-  const wordsAt = HEIGHTS[index % HEIGHTS.length] ?? 0.5;
-  return { look: 'other', words: coolingWords.short[cooling], wordsAt, y };
+function line(cooling: Cooling, y: (number | null)[]): PlotLine {
+  return { look: 'other', words: coolingWords.short[cooling], wordsAt: HEIGHTS[cooling], y };
 }
 
 function lastSecond({ curves, slowest }: CoolingResult): number {
