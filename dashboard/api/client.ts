@@ -13,7 +13,8 @@ import {
 import { ReadingSeries } from '../../hub/contract/reading.ts';
 import { type DisplayUnit, Schedule, type ScheduleDraft } from '../../hub/contract/schedule.ts';
 import { type ComputeApi, createComputeApi } from './compute-client.ts';
-import { API, createSend, type Fetch } from './request.ts';
+import { createPieceApi, type PieceApi } from './piece-client.ts';
+import { API, asked, createSend, type Fetch } from './request.ts';
 import { createSetupApi, type SetupApi } from './setup-client.ts';
 import { createSteelApi, type SteelApi } from './steel-client.ts';
 
@@ -50,6 +51,7 @@ export interface Api {
   readonly setup: SetupApi;
   readonly compute: ComputeApi;
   readonly steels: SteelApi;
+  readonly pieces: PieceApi;
   listSchedules(): Promise<Schedule[]>;
   schedule(id: string): Promise<Schedule>;
   createSchedule(draft: ScheduleInput): Promise<Schedule>;
@@ -83,6 +85,7 @@ export function createApi(fetchLike: Fetch, base = ''): Api {
     setup: createSetupApi(send, sendForNothing),
     compute: createComputeApi(send),
     steels: createSteelApi(send, sendForNothing),
+    pieces: createPieceApi(send, sendForNothing),
     listSchedules: () => send({ method: 'GET', path: `${API}/schedules` }, z.array(Schedule)),
     schedule: (id) => send({ method: 'GET', path: at('schedules', id) }, Schedule),
     createSchedule: (body) => send({ method: 'POST', path: `${API}/schedules`, body }, Schedule),
@@ -110,11 +113,4 @@ export function createApi(fetchLike: Fetch, base = ''): Api {
     acknowledge: (id, by) =>
       send({ method: 'POST', path: at('alarms', id, '/acknowledge'), body: { by } }, Alarm),
   };
-}
-
-/** A query string of what is named; nothing when nothing is. */
-function asked(query: object = {}): string {
-  const named = Object.entries(query).filter(([, value]) => value !== undefined);
-  if (named.length === 0) return '';
-  return `?${new URLSearchParams(named.map(([key, value]) => [key, String(value)])).toString()}`;
 }

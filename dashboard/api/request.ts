@@ -13,6 +13,8 @@ export interface Call {
   readonly method: 'GET' | 'POST' | 'PUT' | 'PATCH' | 'DELETE';
   readonly path: string;
   readonly body?: unknown;
+  /** Sent as it is instead of a body, under its own type. */
+  readonly file?: Blob;
 }
 
 export type Send = <T>(call: Call, schema: z.ZodType<T>) => Promise<T>;
@@ -44,6 +46,10 @@ async function reach(fetchLike: Fetch, base: string, call: Call): Promise<Respon
     init.body = JSON.stringify(call.body);
     init.headers = { accept: 'application/json', 'content-type': 'application/json' };
   }
+  if (call.file !== undefined) {
+    init.body = call.file;
+    init.headers = { accept: 'application/json', 'content-type': call.file.type };
+  }
   try {
     return await fetchLike(`${base}${call.path}`, init);
   } catch (cause) {
@@ -64,6 +70,13 @@ async function refusal(response: Response, call: Call): Promise<ApiError> {
 function notUnderstood(response: Response, call: Call, why: string): ApiError {
   const text = `${call.method} ${call.path} answered ${response.status}: ${why}`;
   return new ApiError('answer-not-understood', text, { status: response.status });
+}
+
+/** A query string of what is named; nothing when nothing is. */
+export function asked(query: object = {}): string {
+  const named = Object.entries(query).filter(([, value]) => value !== undefined);
+  if (named.length === 0) return '';
+  return `?${new URLSearchParams(named.map(([key, value]) => [key, String(value)])).toString()}`;
 }
 
 /** The answer's JSON, or undefined when it is none: the schema then says so. */
