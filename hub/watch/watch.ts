@@ -5,6 +5,7 @@ import type { LoadChange } from '../contract/piece.ts';
 import type { ChannelReading } from '../contract/reading.ts';
 import type { NodeStatus, ShopNode } from '../contract/shop.ts';
 import type { Clock } from '../time/clock.ts';
+import { withoutEchoes } from './air-echo.ts';
 import { AlarmDesk } from './alarm-desk.ts';
 import type { ChangeBus } from './changes.ts';
 import { FiringDesk } from './firing-desk.ts';
@@ -94,7 +95,8 @@ export class Watch {
   tick(): void {
     const now = this.#parts.clock.now();
     this.#flushPast();
-    const findings = [...this.#shop.findings(now), ...this.firings.advance(now)];
+    const shop = withoutEchoes(this.#shop.findings(now), this.alarms.open());
+    const findings = [...shop, ...this.firings.advance(now)];
     this.alarms.judge(now - this.#startedAt < SETTLING_MS ? this.#settled(findings) : findings, now);
   }
 
