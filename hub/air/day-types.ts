@@ -4,6 +4,7 @@ import type { CohbConstants } from '../physics/carbon-monoxide/carboxyhaemoglobi
 import type { CohbCourseState } from '../physics/carbon-monoxide/carboxyhaemoglobin-course.ts';
 import type { DoseGateState } from '../physics/carbon-monoxide/dose-gate.ts';
 import type { ExposureState } from '../physics/carbon-monoxide/exposure.ts';
+import type { ExposureReading } from '../physics/carbon-monoxide/exposure-reading.ts';
 import type { LimitProfile } from '../physics/carbon-monoxide/limits.ts';
 import type { DecayState } from './decay-watch.ts';
 import type { FireState } from './fire.ts';
@@ -55,11 +56,20 @@ export interface DoseState {
   readonly blood: ConditionState;
 }
 
+export interface PastShift {
+  readonly from: number;
+  readonly to: number;
+  /** By channel id. */
+  readonly exposures: Readonly<Record<string, ExposureReading>>;
+}
+
 export interface DayState {
   /** Edge of the grid, epoch ms. */
   readonly at: number;
-  /** When the working day began that the sums belong to. */
+  /** When the working day began that the sums belong to; while the shop rests, now. */
   readonly shiftStart: number;
+  /** The working day before, as it stood when its last furnace had gone cold; null: none was seen. */
+  readonly lastShift: PastShift | null;
   readonly fire: FireState;
   /** By channel id, for carbon monoxide only. */
   readonly doses: Readonly<Record<string, DoseState>>;

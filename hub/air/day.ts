@@ -2,9 +2,9 @@ import type { Finding } from '../contract/alarm.ts';
 import { requireForward } from '../judging/errors.ts';
 import { nextShift } from '../physics/carbon-monoxide/exposure.ts';
 import type { AirCell } from './cell.ts';
-import type { DayChannel, DayConfig, DayState, DoseState } from './day-types.ts';
+import type { DayChannel, DayConfig, DayState, DoseState, PastShift } from './day-types.ts';
 import { type DecayResult, NO_DECAY, stepDecay } from './decay-watch.ts';
-import { dayRules, doseFindings, startDose, stepDose } from './dose.ts';
+import { dayRules, doseFindings, doseReading, startDose, stepDose } from './dose.ts';
 import { startFire, stepFire } from './fire.ts';
 import { sourceFindings, stepSource } from './other-source.ts';
 import { NO_SENSORS, sensorFindings, stepSensors } from './sensors.ts';
@@ -14,10 +14,16 @@ import { NO_SENSORS, sensorFindings, stepSensors } from './sensors.ts';
  * fall of a gas. The level of the instant is `judge.ts`. Pure: the same cells give the same state.
  */
 
-/** A rest of this long without a hot furnace ends a working day. Common practice, no source. */
+/**
+ * A rest of this long without a hot furnace ends a working day. Common practice, no source. In a rest sums are
+ * no longer than eight hours; a day that a furnace keeps from ending goes on as long as that furnace is hot.
+ */
 export const SHIFT_REST_MS = 6 * 3_600_000;
-/** No working day is longer: its sums begin again. What the judge looks back over when it starts. */
+/** What the judge looks back over when it starts: a long working day, and more than any of its windows. */
 export const DAY_MS = 12 * 3_600_000;
+
+/** The longest sum in a rest: no longer than any convention's day, so that a week of nothing adds up to nothing. */
+const REST_SUM_MS = 8 * 3_600_000;
 
 /** The state at an edge of the grid, epoch ms, before the first reading. */
 export function startDay(config: DayConfig, at: number): DayState {
@@ -25,6 +31,7 @@ export function startDay(config: DayConfig, at: number): DayState {
   return {
     at,
     shiftStart: at,
+    lastShift: null,
     fire: startFire(config),
     doses,
     sensors: NO_SENSORS,
@@ -44,7 +51,7 @@ function monoxide(config: DayConfig): DayChannel[] {
 export function stepDay(config: DayConfig, state: DayState, cell: AirCell): DayState {
   requireForward(state.at, cell.from, 'air of the day');
   const fire = stepFire(config, state.fire, cell);
-  const begins = shiftBegins(state, fire.lastHotAt === cell.to, cell.from);
+  const begins = isResting(state, cell.from) && beginsAnew(state, fire.lastHotAt === cell.to, cell.from);
   const doses: Record<string, DoseState> = {};
   for (const channel of monoxide(config)) {
     const old = state.doses[channel.id] ?? startDose(state.at);
@@ -53,6 +60,7 @@ export function stepDay(config: DayConfig, state: DayState, cell: AirCell): DayS
   return {
     at: cell.to,
     shiftStart: begins ? cell.from : state.shiftStart,
+    lastShift: begins ? (endedShift(config, state) ?? state.lastShift) : state.lastShift,
     fire,
     doses,
     sensors: stepSensors(config, state.sensors, fire, cell),
@@ -61,11 +69,26 @@ export function stepDay(config: DayConfig, state: DayState, cell: AirCell): DayS
   };
 }
 
-function shiftBegins(state: DayState, isHot: boolean, at: number): boolean {
-  if (at - state.shiftStart >= DAY_MS) return true;
-  if (!isHot) return false;
+/** Nobody has worked at a furnace for hours, or never: there is no day to sum up. */
+function isResting({ fire }: DayState, at: number): boolean {
+  return fire.lastHotAt === null || at - fire.lastHotAt >= SHIFT_REST_MS;
+}
+
+/** In a rest sums begin anew when the day ends, when the next begins, and three times a day by the clock. */
+function beginsAnew({ fire, shiftStart, at }: DayState, isHot: boolean, from: number): boolean {
+  const ended = fire.lastHotAt !== null && fire.lastHotAt > shiftStart;
+  return isHot || ended || (from % REST_SUM_MS === 0 && at !== shiftStart);
+}
+
+/** The day that was still counting one cell ago; null: there was none. */
+function endedShift(config: DayConfig, state: DayState): PastShift | null {
   const { lastHotAt } = state.fire;
-  return at - (lastHotAt ?? state.shiftStart) >= SHIFT_REST_MS;
+  if (lastHotAt === null || lastHotAt <= state.shiftStart) return null;
+  const exposures = monoxide(config).flatMap((channel) => {
+    const dose = state.doses[channel.id];
+    return dose === undefined ? [] : [[channel.id, doseReading(config, channel, dose)] as const];
+  });
+  return { from: state.shiftStart, to: lastHotAt, exposures: Object.fromEntries(exposures) };
 }
 
 /**

@@ -97,13 +97,21 @@ function stepMean(
   which: LimitKind,
 ): ConditionState {
   const found = reading.limits.find((each) => each.kind === which);
-  return found === undefined ? QUIET : condition(kind, old, isMeanHigh(kind, old, found), reading.atMs);
+  if (found === undefined) return QUIET;
+  // Lungs know no shifts: eight hours that end now count as a day, wherever the shop's own day began.
+  const eight = which === 'twa' ? reading.lastEightHours : null;
+  const mean = { ...found, eightPpm: Math.max(eight?.atLeastPpm ?? 0, eight?.ppm ?? 0) };
+  return condition(kind, old, isMeanHigh(kind, old, mean), reading.atMs);
 }
 
-function isMeanHigh(kind: AlarmKind, old: ConditionState, { standing, limit, ppm }: LimitReading) {
-  if (standing === 'above') return true;
+interface Mean extends LimitReading {
+  readonly eightPpm: number;
+}
+
+function isMeanHigh(kind: AlarmKind, old: ConditionState, { standing, limit, ppm, eightPpm }: Mean) {
+  if (standing === 'above' || eightPpm > limit.ppm) return true;
   if (standing === 'unknown' || ppm === null) return null;
-  return aboveLimit(old.raised, ppm, limit.ppm, deadbandOf(kind, limit.ppm, null));
+  return aboveLimit(old.raised, Math.max(ppm, eightPpm), limit.ppm, deadbandOf(kind, limit.ppm, null));
 }
 
 /** The exposure of one sensor as it stands. */
@@ -182,10 +190,18 @@ function paramsOf(kind: DoseKind, reading: ExposureReading, state: DoseState): W
     case 'unsafe-air-short-mean':
       return meanParams(reading, 'stel', reading.stel.coverage);
     case 'unsafe-air-day-mean':
-      return meanParams(reading, 'twa', reading.twa.coverage);
+      return dayParams(reading);
     default:
       throw kind satisfies never;
   }
+}
+
+/** The shop's own day or the eight hours that end now, whichever is higher. */
+function dayParams(reading: ExposureReading): Weighed {
+  const day = meanParams(reading, 'twa', reading.twa.coverage);
+  const { ppm, coverage } = reading.lastEightHours;
+  if (ppm === null || ppm <= day.weight) return day;
+  return { params: { ...day.params, ppm, coverage }, weight: ppm };
 }
 
 function meanParams({ limits }: ExposureReading, which: LimitKind, coverage: number): Weighed {

@@ -168,8 +168,18 @@ export const AirView = z
     sensors: z.array(AirSensorNow),
     shift: z
       .object({ from: EpochMs, to: EpochMs })
-      .describe('The present working day, or the last: it stands until a furnace is hot after a long rest'),
+      .nullable()
+      .describe('The present working day; null: no furnace has been hot for six hours'),
+    countedFrom: EpochMs.describe('Peak, coverage and minutes above count from here: the shift, or the rest'),
     exposure: z.array(AirExposure).describe('One a carbon monoxide sensor'),
+    lastShift: z
+      .object({
+        from: EpochMs,
+        to: EpochMs,
+        exposure: z.array(z.object({ channel: z.string(), label: z.string(), ...exposureShape })),
+      })
+      .nullable()
+      .describe('The working day before, as far as the hub has seen it; null: none in the last twelve hours'),
     furnaces: z.array(
       z.object({
         id: z.string(),

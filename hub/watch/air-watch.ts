@@ -47,7 +47,8 @@ export class AirWatch {
       },
       now - LOOK_BACK_MS,
     );
-    const startAt = cellEdge(now - DAY_MS);
+    // On the whole minute, where the buckets of the rolling windows are: live and judged again they are the same.
+    const startAt = Math.floor((now - DAY_MS) / 60_000) * 60_000;
     this.#day = new Timeline<DayState, AirCell>(
       {
         start: () => startDay(this.#dayConfig, startAt),

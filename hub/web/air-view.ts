@@ -41,7 +41,9 @@ export function airView({ archive, config, state, now }: Known): Frozen<AirView>
       return limit === null ? [] : [{ kind, limit: limitAnswer(limit) }];
     }),
     sensors,
-    shift: { from: state.shiftStart, to: shiftEnd(state) },
+    shift: shiftOf(state),
+    countedFrom: state.shiftStart,
+    lastShift: lastShiftOf(config, state),
     exposure: config.channels.flatMap((channel) => exposureOf(config, state, channel)),
     furnaces: state.fire.furnaces.map(({ id, hot, burning }, i) => {
       return { id, name: config.furnaces[i]?.name ?? '', hot, burning };
@@ -61,10 +63,20 @@ export function airView({ archive, config, state, now }: Known): Frozen<AirView>
   };
 }
 
-/** A day goes on while a furnace is hot; after that it is over where the last one went cold. */
-function shiftEnd({ fire, shiftStart, at }: DayState): number {
-  if (fire.coldSince === null || fire.lastHotAt === null) return at;
-  return Math.max(shiftStart, fire.lastHotAt);
+/** A day goes on while a furnace is hot or was so within its rest; in a rest there is none. */
+function shiftOf({ fire, shiftStart, at }: DayState): AirView['shift'] {
+  if (fire.lastHotAt === null || fire.lastHotAt <= shiftStart) return null;
+  return { from: shiftStart, to: at };
+}
+
+function lastShiftOf(config: DayConfig, { lastShift }: DayState): Frozen<AirView>['lastShift'] {
+  if (lastShift === null) return null;
+  const { from, to, exposures } = lastShift;
+  const exposure = config.channels.flatMap(({ id, label }) => {
+    const reading = exposures[id];
+    return reading === undefined ? [] : [{ channel: id, label, ...exposureAnswer(reading) }];
+  });
+  return { from, to, exposure };
 }
 
 function sensorNow(channel: Channel, now: number): z.infer<typeof AirSensorNow> {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { BLOOD_LIMIT_PERCENT } from '../../hub/air/dose.ts';
 import { customProfile, limitProfile, type ProfileId } from '../../hub/physics/carbon-monoxide/limits.ts';
-import { COLD, dayConfig, LIT, runDay, sensor } from './day-kit.ts';
+import { COLD, dayConfig, LIT, MINUTE, runDay, START, sensor } from './day-kit.ts';
 
 /** Moves a little, as real air does, so that no sensor counts as flat. */
 const alive = (ppm: number) => (minute: number) => ({
@@ -163,20 +163,33 @@ describe('a gap', () => {
     run.on(5, alive(2));
     const dose = run.state.doses.door;
     expect(dose?.cohb.band.heavy).toBeLessThan(1);
-    expect(run.state.shiftStart).toBeGreaterThan(dayConfig().hotAboveCelsius);
+    expect(run.state.shiftStart).toBe(START + (30 + 10 * 60) * MINUTE);
     expect(run.findings()).toEqual([]);
   });
 
-  it('of a night with readings keeps the blood and the last hours, and begins the day’s sum anew', () => {
+  it('of a night with readings keeps the last hours and the last day, and begins the day’s sum anew', () => {
     const cold = (minute: number) => ({ ...COLD, door: 3 + (Math.round(minute * 6) % 2) * 0.2 });
-    const run = runDay()
-      .on(60, alive(18))
-      .on(7 * 60, cold);
-    const before = run.state.shiftStart;
-    run.on(10, alive(3));
-    expect(run.state.shiftStart - before).toBe((60 + 7 * 60) * 60_000);
-    expect(run.state.doses.door?.exposure.shift.measuredMs).toBeLessThanOrEqual(10 * 60_000);
-    expect(run.state.doses.door?.exposure.day.whole.measuredMs).toBeGreaterThan(6 * 3_600_000);
+    const run = runDay().on(60, alive(18));
+    run.on(7 * 60, cold).on(10, alive(3));
+    const { shiftStart, lastShift, doses } = run.state;
+    expect((shiftStart - START) / MINUTE).toBe(60 + 7 * 60);
+    expect(doses.door?.exposure.shift.measuredMs).toBe(10 * MINUTE);
+    expect(doses.door?.exposure.day.whole.measuredMs).toBeGreaterThan(6 * 60 * MINUTE);
+    expect(lastShift).toMatchObject({ from: START, to: START + 60 * MINUTE });
+    expect(lastShift?.exposures.door?.peak?.ppm).toBeCloseTo(18.2, 6);
+  });
+
+  it('of furnaces counts no day, and the last eight hours do: 25 ppm with nothing ever lit', () => {
+    const cold = (minute: number) => ({ ...COLD, door: 25 + (Math.round(minute * 6) % 2) });
+    const run = runDay().on(8 * 60 + 5, cold);
+    expect(run.state.lastShift).toBeNull();
+    expect(run.told.get('unsafe-air-day-mean')).toBeGreaterThan(6 * 60);
+    const week = (minute: number) => ({ ...COLD, door: 12 + (Math.round(minute * 6) % 2) });
+    expect(
+      runDay()
+        .on(26 * 60, week)
+        .told.has('unsafe-air-day-mean'),
+    ).toBe(false);
   });
 });
 
