@@ -8,6 +8,7 @@ import { guarded, makeContext } from './context.ts';
 import { IN_MEMORY, type OpenDatabase } from './database.ts';
 import { firingPart } from './firings.ts';
 import { furnacePart } from './furnaces.ts';
+import { hotDayPart } from './hot-days.ts';
 import { intakePart } from './intake.ts';
 import { nodePart } from './nodes.ts';
 import { notePart } from './notes.ts';
@@ -35,7 +36,8 @@ export interface ArchiveOptions {
 /** The archive over an open database: each part behind the one place where faults get their code. */
 export function assemble(open: OpenDatabase, options: ArchiveOptions): Archive {
   const context = makeContext(open.db, options.ids);
-  const readings = readingPart(context);
+  const hotDays = hotDayPart(context);
+  const readings = readingPart(context, hotDays.noticed);
   const nodes = nodePart(context);
   const channels = channelPart(context, nodes, readings);
   const refusals = refusalPart(context);
@@ -55,6 +57,7 @@ export function assemble(open: OpenDatabase, options: ArchiveOptions): Archive {
     ...guarded(routeTemplatePart(context, options.now)),
     ...guarded(airPart(context)),
     ...guarded(alarmPart(context)),
+    ...guarded(hotDays.store),
     ...guarded(refusals),
     ...guarded(intakePart(context, { nodes, channels, readings, refusals })),
     readings: guarded(readings.store),

@@ -20,8 +20,11 @@ export function withoutMinusZero<T extends { readonly value: number }>(reading: 
   return Object.is(reading.value, -0) ? { ...reading, value: 0 } : reading;
 }
 
-/** Readings as plain rows, one for each instant of a series. */
-export function readingPart(context: Context): ReadingPart {
+/** Readings as plain rows, one for each instant of a series. `noticed` is told of every one that is new. */
+export function readingPart(
+  context: Context,
+  noticed: (series: number, at: number) => void = () => {},
+): ReadingPart {
   const { db, write } = context;
   const seriesById = db.prepare<[string], number>('SELECT series FROM channels WHERE id = ?').pluck();
   // DO NOTHING is said of the one conflict meant: OR IGNORE would also swallow a NULL (that is, NaN) value.
@@ -48,7 +51,9 @@ export function readingPart(context: Context): ReadingPart {
   }
 
   function insert(series: number, { at, value, quality, reason }: Reading): boolean {
-    return add.run(series, at, value, qualityCode(quality), reason ?? null).changes > 0;
+    const isNew = add.run(series, at, value, qualityCode(quality), reason ?? null).changes > 0;
+    if (isNew) noticed(series, at);
+    return isNew;
   }
 
   function append(readings: readonly ChannelReading[]): readonly ChannelReading[] {

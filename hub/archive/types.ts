@@ -22,6 +22,7 @@ import type {
 import type { Quantity } from '../contract/units.ts';
 import type { AirStore } from './air-types.ts';
 import type { AlarmStore } from './alarm-types.ts';
+import type { HotDayStore } from './hot-day-types.ts';
 import type { OwnSteelStore } from './own-steel-types.ts';
 import type { PieceStore } from './piece-types.ts';
 
@@ -105,7 +106,7 @@ export interface FiringFilter {
   readonly limit: number;
 }
 
-export interface Archive extends AirStore, PieceStore, AlarmStore, OwnSteelStore {
+export interface Archive extends AirStore, PieceStore, AlarmStore, OwnSteelStore, HotDayStore {
   readonly readings: ReadingStore;
 
   shop(): Shop;

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { ChannelName } from './channel-name.ts';
+import { EpochMs } from './reading.ts';
 
 /** What is known of the thermocouple behind a temperature channel, and what its readings are good for. */
 
@@ -128,3 +129,33 @@ export const ChannelUncertainty = z
   })
   .meta({ id: 'ChannelUncertainty' });
 export type ChannelUncertainty = z.infer<typeof ChannelUncertainty>;
+
+/** Why a probe has no limit to be counted against; the codes of hub/physics beside those of the set-up. */
+const NoLimit = z.object({ code: z.string(), message: z.string() });
+
+/**
+ * How long a channel ran above the recommended upper temperature of its probe's size: a guide to life and
+ * stability, no safety limit. Time for which nobody measured is not counted as below.
+ */
+export const TimeAboveLimit = z
+  .object({
+    channel: z.string(),
+    limitCelsius: z.number().nullable().describe('Recommended upper temperature, °C; null: none is known'),
+    reason: NoLimit.nullable().describe('Why there is no limit'),
+    hoursAbove: z.number().nullable(),
+    hoursWatched: z.number().nullable().describe('Hours with readings, those above included'),
+    peakCelsius: z.number().nullable(),
+    from: EpochMs.nullable().describe('What was counted begins here'),
+    to: EpochMs.nullable().describe('and ends here'),
+    complete: z
+      .boolean()
+      .describe('False: more days are there than one request may count; ask again and it goes on'),
+  })
+  .meta({ id: 'TimeAboveLimit' });
+export type TimeAboveLimit = z.infer<typeof TimeAboveLimit>;
+
+/** What `GET /api/v1/firings/{id}/probes` answers for each watched channel. */
+export const FiringProbe = z
+  .object({ uncertainty: ChannelUncertainty, above: TimeAboveLimit.describe('During this firing') })
+  .meta({ id: 'FiringProbe' });
+export type FiringProbe = z.infer<typeof FiringProbe>;

@@ -27,6 +27,7 @@ import { pieceBenchRoutes } from './routes/pieces-bench.ts';
 import { pieceObservationRoutes } from './routes/pieces-observations.ts';
 import { pieceTemplateRoutes } from './routes/pieces-templates.ts';
 import { planningRoutes } from './routes/planning.ts';
+import { probeHeatRoutes } from './routes/probe-heat.ts';
 import { recordRoutes } from './routes/record.ts';
 import { scheduleRoutes } from './routes/schedules.ts';
 import { shopRoutes } from './routes/shop.ts';
@@ -80,6 +81,7 @@ export function createApp(parts: WebParts, rules: GuardRules): OpenAPIHono {
     scheduleRoutes,
     firingRoutes,
     recordRoutes,
+    probeHeatRoutes,
     pieceRoutes,
     pieceTemplateRoutes,
     pieceObservationRoutes,
