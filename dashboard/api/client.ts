@@ -10,6 +10,7 @@ import {
   Note,
   type NoteDraft,
 } from '../../hub/contract/firing.ts';
+import { FiringProbe } from '../../hub/contract/probe.ts';
 import { ReadingSeries } from '../../hub/contract/reading.ts';
 import { type DisplayUnit, Schedule, type ScheduleDraft } from '../../hub/contract/schedule.ts';
 import { type ComputeApi, createComputeApi } from './compute-client.ts';
@@ -67,6 +68,8 @@ export interface Api {
   listNotes(firingId: string): Promise<Note[]>;
   addNote(firingId: string, note: NoteInput): Promise<Note>;
   record(firingId: string): Promise<FiringRecord>;
+  /** The ± and the hours above its limit of each watched channel. */
+  firingProbes(firingId: string): Promise<FiringProbe[]>;
   readings(channelId: string, span: Span): Promise<ReadingSeries>;
   listAlarms(query?: AlarmQuery): Promise<Alarm[]>;
   acknowledge(alarmId: string, by: string): Promise<Alarm>;
@@ -104,6 +107,7 @@ export function createApi(fetchLike: Fetch, base = ''): Api {
     listNotes: (id) => send({ method: 'GET', path: at('firings', id, '/notes') }, z.array(Note)),
     addNote: (id, body) => send({ method: 'POST', path: at('firings', id, '/notes'), body }, Note),
     record: (id) => send({ method: 'GET', path: at('firings', id, '/record?format=json') }, FiringRecord),
+    firingProbes: (id) => send({ method: 'GET', path: at('firings', id, '/probes') }, z.array(FiringProbe)),
     readings: (id, { from, to, points }) =>
       send(
         { method: 'GET', path: at('channels', id, `/readings${asked({ from, to, points })}`) },

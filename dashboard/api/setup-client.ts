@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { type FurnaceFitKeep, FurnaceFitTried, type FurnaceFitTry } from '../../hub/contract/furnace-fit.ts';
+import { TimeAboveLimit } from '../../hub/contract/probe.ts';
 import {
   About,
   type AdoptRequest,
@@ -54,6 +55,8 @@ export interface SetupApi {
   createChannel(draft: ChannelInput): Promise<Channel>;
   changeChannel(id: string, change: ChannelChange): Promise<Channel>;
   removeChannel(id: string): Promise<void>;
+  /** Hours above the limit of its probe; ask again while it is not complete. */
+  timeAbove(id: string): Promise<TimeAboveLimit>;
   listBindings(): Promise<Binding[]>;
   createBinding(draft: BindingInput): Promise<Binding>;
   removeBinding(id: string): Promise<void>;
@@ -89,6 +92,7 @@ export function createSetupApi(send: Send, sendForNothing: SendForNothing): Setu
     createChannel: (body) => create('channels', body, Channel),
     changeChannel: (id, body) => change(at('channels', id), body, Channel),
     removeChannel: (id) => remove('channels', id),
+    timeAbove: (id) => send({ method: 'GET', path: `${at('channels', id)}/time-above` }, TimeAboveLimit),
     listBindings: () => list('bindings', Binding),
     createBinding: (body) => create('bindings', body, Binding),
     removeBinding: (id) => remove('bindings', id),

@@ -18,6 +18,7 @@ import { Notes } from './notes.tsx';
 import { PaperFoot, PaperHead, PaperTail } from './paper.tsx';
 import { SegmentTable } from './segment-table.tsx';
 import { TitleForm } from './title-form.tsx';
+import { Trust } from './trust.tsx';
 import { type FiringFolder, useFiring } from './use-firing.ts';
 
 /** A firing's page: what was planned, what was measured, what came of it. Mount anew for another id. */
@@ -79,6 +80,7 @@ function Known({ folder, error, reload }: KnownProps) {
         </div>
         <FiringCurves folder={folder} unit={unit} />
         <SegmentTable firing={firing} unit={unit} />
+        <Trust firing={firing} unit={unit} />
         <PaperTail folder={folder} />
         <div class="screen-only firing-rest">
           <Alarms alarms={alarms} />

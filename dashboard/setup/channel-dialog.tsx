@@ -15,6 +15,7 @@ import {
   checkNewChannel,
 } from './channel-form.ts';
 import { FormFrame } from './form-frame.tsx';
+import { TimeAbove } from './time-above.tsx';
 import { useTextForm } from './use-text-form.ts';
 
 interface ChannelDialogProps {
@@ -92,6 +93,7 @@ function ChangeChannel({ channel, state, onDone }: FormProps & { readonly channe
       send={setupWords.save}
     >
       <ChannelFields form={form} state={state} isNew={false} refusal={press.error} />
+      {channel.probe && <TimeAbove channelId={channel.id} unit={settings.displayUnit} />}
     </FormFrame>
   );
 }
