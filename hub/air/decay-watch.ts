@@ -30,8 +30,13 @@ const LONGEST_MS = 2 * 3_600_000;
 const SILENT_MS = 120_000;
 /** Two stretches of this length that differ by no more than a step: the fall has arrived. */
 const PLATEAU_MS = 300_000;
-/** Beyond this the noise of a fall that hardly moves is taken for its rest. Derived here: 2.7 air changes an hour. */
-const MOST_REST_SHARE = 4;
+/**
+ * Beyond this the noise of a fall that hardly moves would be taken for its rest. Derived here: six air changes an
+ * hour; below that whether the background stood still stays unknown.
+ */
+const MOST_REST_SHARE = 1.5;
+/** A background is no single reading. Common practice, no source. */
+const BACKGROUND_MS = 300_000;
 const LEAST_OTHER_SAMPLES = 5;
 
 export type DecayEnd = 'arrived' | 'lit' | 'changed' | 'silent' | 'long';
@@ -85,9 +90,15 @@ export function stepDecay(old: DecayState, channel: DayChannel, beside: Beside):
   if (state.fall !== null) return follow(state, state.fall, channel, gas, { ...beside, ppm });
   if (fire.outSince === null || ppm === null) return state;
   const excess = ppm - (old.background ?? gas.outdoorPpm);
-  if (excess < gas.leastExcess) return { ...state, background: Math.max(0, ppm) };
+  if (excess < gas.leastExcess) return { ...state, background: calm(old.background, ppm, cell) };
   if (cell.to - fire.outSince < MIXING_MS) return state;
   return { ...state, fall: begin(cell, ppm) };
+}
+
+/** The level of a shop where nothing burns, smoothed over minutes. */
+function calm(old: number | null, ppm: number, { from, to }: AirCell): number {
+  const share = 1 - Math.exp((from - to) / BACKGROUND_MS);
+  return Math.max(0, old === null ? ppm : old + (ppm - old) * share);
 }
 
 function begin(cell: AirCell, ppm: number): Fall {

@@ -75,14 +75,14 @@ describe('ventilation by the way', () => {
     const run = runDay(config)
       .on(10, both(quiet))
       .on(30, both(working))
-      .on(60, both(falling(50, 40)), []);
+      .on(60, both(falling(50, 40, 8)), []);
     const [measured] = dayDecays(run.state);
     expect(measured?.fit.conditions.find(({ code }) => code === 'mixed')?.held).toBe(true);
     expect(measured?.fit.conditionsHeld).toBe(true);
   });
 
   it('takes the air from outside for the background of a shop that was never seen at rest', () => {
-    const run = runDay().on(30, working).on(60, falling(50, 30), []);
+    const run = runDay().on(30, working).on(60, falling(50, 30, 8), []);
     const [measured] = dayDecays(run.state);
     expect(measured?.backgroundPpm).toBe(0);
     expect(measured?.fit.conditions.find(({ code }) => code === 'background-steady')?.held).toBe(false);
