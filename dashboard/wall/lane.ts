@@ -96,6 +96,9 @@ export function isActNow(code: NextMoveCode): boolean {
     case 'heat-up-slower':
     case 'heat-up-faster':
     case 'hold-raise':
+    case 'turn-piece':
+    case 'leave-buried':
+    case 'temper-soon':
     case 'no-reading':
     case 'done':
       return true;
@@ -103,6 +106,7 @@ export function isActNow(code: NextMoveCode): boolean {
     case 'hold':
     case 'cool-furnace':
     case 'wait-cooling':
+    case 'wait-core':
       return false;
     default:
       return code satisfies never;

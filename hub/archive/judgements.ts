@@ -21,13 +21,25 @@ const COLUMNS = {
   steepestRateCelsiusPerHour: 'steepest_rate_celsius_per_hour',
   verdict: 'verdict',
   reasons: 'reasons',
-} as const satisfies Record<keyof SegmentResult, string>;
+} as const satisfies Record<Exclude<keyof SegmentResult, keyof Soaks>, string>;
+
+/** The two clocks of a soak beside each other are kept with the document. */
+type Soaks = Pick<SegmentResult, 'soakSecondsCore' | 'soakSecondsAir'>;
 
 const FIELDS = Object.keys(COLUMNS);
 const NAMES = Object.values(COLUMNS);
 
-type ResultRow = Omit<SegmentResult, 'reasons'> & { reasons: string };
-type Document = Omit<FiringJudgement, 'segments'>;
+type ResultRow = Omit<SegmentResult, 'reasons' | keyof Soaks> & { reasons: string };
+type Document = Omit<FiringJudgement, 'segments'> & { readonly soaks: readonly Soaks[] };
+
+/** What a judgement of the first judge did not know yet. */
+const BEFORE_CORES = {
+  soakClockOn: 'coldest-thermocouple',
+  soakClockText: '',
+  pieces: [],
+  forecast: null,
+  soaks: [],
+} as const;
 
 function highest(values: readonly (number | null)[]): number | null {
   const known = values.filter((value) => value !== null);
@@ -73,8 +85,14 @@ export function judgementPart({ db }: Context): JudgementPart {
       const peak = highest(segments.map((segment) => segment.peakCelsius));
       const soak = segments.reduce((sum, segment) => sum + segment.soakSeconds, 0);
       mustChange(saveFigures.run(judgement.verdict, peak, soak, firingId).changes, 'firing', firingId);
-      saveDocument.run(firingId, judgement.judgedTo, judgement.judgeVersion, JSON.stringify(rest));
-      for (const segment of segments) {
+      const soaks = segments.map(({ soakSecondsCore, soakSecondsAir }) => ({
+        soakSecondsCore,
+        soakSecondsAir,
+      }));
+      // What was foretold is of no use once it is past, and the document is read at every tick.
+      const document = JSON.stringify({ ...rest, forecast: null, soaks });
+      saveDocument.run(firingId, judgement.judgedTo, judgement.judgeVersion, document);
+      for (const { soakSecondsCore: _core, soakSecondsAir: _air, ...segment } of segments) {
         saveResult.run({ ...segment, firingId, reasons: JSON.stringify(segment.reasons) });
       }
       clearResults.run(firingId, segments.length);
@@ -82,10 +100,14 @@ export function judgementPart({ db }: Context): JudgementPart {
     read(firingId) {
       const text = document.get(firingId);
       if (text === undefined) return null;
-      const segments = results
-        .all(firingId)
-        .map((row) => ({ ...row, reasons: fromJson<SegmentResult['reasons']>(row.reasons) }));
-      return { ...fromJson<Document>(text), segments };
+      const { soaks, ...rest } = { ...BEFORE_CORES, ...fromJson<Document>(text) };
+      const segments = results.all(firingId).map((row, i) => ({
+        ...row,
+        soakSecondsCore: soaks[i]?.soakSecondsCore ?? null,
+        soakSecondsAir: soaks[i]?.soakSecondsAir ?? row.soakSeconds,
+        reasons: fromJson<SegmentResult['reasons']>(row.reasons),
+      }));
+      return { ...rest, pieces: [...rest.pieces], segments };
     },
   };
 }

@@ -55,6 +55,10 @@ export const NEXT_MOVES = [
   'cool-slower',
   'cool-faster',
   'wait-cooling',
+  'wait-core',
+  'turn-piece',
+  'leave-buried',
+  'temper-soon',
   'no-reading',
   'done',
 ] as const;
@@ -77,7 +81,12 @@ export const SegmentResult = z
     endCelsius: z.number().nullable(),
     soakSeconds: z
       .number()
-      .describe('Soak clock: time the coldest watched channel was inside tolerance, seconds'),
+      .describe('Soak clock, seconds: by the core when the pieces are known, else by the coldest channel'),
+    soakSecondsCore: z
+      .number()
+      .nullable()
+      .describe('Time the computed core of the slowest piece was inside tolerance; null: no piece known'),
+    soakSecondsAir: z.number().describe('Time the coldest watched channel was inside tolerance, seconds'),
     elapsedSeconds: z.number(),
     blindSeconds: z
       .number()
@@ -111,6 +120,7 @@ export const FiringEvent = z
       'seeing',
       'confirmed',
       'late-readings',
+      'arrest',
     ]),
     segment: z.int().nullable(),
     finding: AlarmKind.nullable(),
@@ -127,6 +137,59 @@ export type PlanPoint = z.infer<typeof PlanPoint>;
 export const FiringVerdict = z.enum(['pending', 'met', 'met-with-doubts', 'not-met']);
 export type FiringVerdict = z.infer<typeof FiringVerdict>;
 
+/** An instant that is foretold. It lies between `low` and `high` with 80 %; null: farther than is foretold. */
+export const ForetoldInstant = z.object({
+  at: EpochMs,
+  low: EpochMs.nullable(),
+  high: EpochMs.nullable(),
+});
+export type ForetoldInstant = z.infer<typeof ForetoldInstant>;
+
+/** Where the temperature is going, up to 15 minutes on and never across the end of the running segment. */
+export const FiringForecast = z
+  .object({
+    points: z
+      .array(z.object({ at: EpochMs, celsius: z.number(), low: z.number(), high: z.number() }))
+      .describe('Mean and 80 % band of the temperature around the coldest watched probe'),
+    soakStartsAt: ForetoldInstant.nullable().describe('When the soak clock will start; null: not foretold'),
+    soakEndsAt: ForetoldInstant.nullable().describe('When the soak clock will be full'),
+    limitInSeconds: z
+      .number()
+      .nullable()
+      .describe('Until the upper limit is as likely crossed as not; null: not within the time looked at'),
+    limitProbability: z
+      .number()
+      .describe(
+        'Probability that the upper limit is crossed within the time looked at; 0 while a plan is followed',
+      ),
+  })
+  .meta({ id: 'FiringForecast' });
+export type FiringForecast = z.infer<typeof FiringForecast>;
+
+/** One piece of the load as it is computed. The band holds what the furnace and the start may be, not the probe's ±. */
+export const PieceHeat = z
+  .object({
+    pieceId: Id,
+    mark: z.string(),
+    part: z.enum(['only', 'slowest', 'quickest']).describe('Of the load, by the heat it takes a surface'),
+    place: z
+      .enum(['furnace', 'still-air', 'ash', 'vermiculite', 'quench'])
+      .describe('Where it is taken to be'),
+    computedTo: EpochMs.describe('Not moved on while nothing is measured'),
+    coreCelsius: z.number().nullable().describe('null while nothing is measured'),
+    surfaceCelsius: z.number().nullable(),
+    coreLowCelsius: z.number().nullable(),
+    coreHighCelsius: z.number().nullable(),
+    correctedBy: Id.nullable().describe('The thermocouple on the load that the model is drawn to'),
+    bridgedSeconds: z.number().describe('Time without a reading that was bridged by a straight line'),
+  })
+  .meta({ id: 'PieceHeat' });
+export type PieceHeat = z.infer<typeof PieceHeat>;
+
+/** What the soak clock listens to. */
+export const SoakClockOn = z.enum(['core', 'coldest-thermocouple']);
+export type SoakClockOn = z.infer<typeof SoakClockOn>;
+
 /** The judged state of a firing at one instant. The same readings always give the same answer. */
 export const FiringJudgement = z
   .object({
@@ -138,6 +201,10 @@ export const FiringJudgement = z
       .number()
       .nullable()
       .describe('Soak clock of the running segment, seconds; null outside a soak'),
+    soakClockOn: SoakClockOn,
+    soakClockText: z.string().describe('What the soak clock listens to, in words'),
+    pieces: z.array(PieceHeat).describe('The slowest and the quickest piece of the load; empty: not known'),
+    forecast: FiringForecast.nullable().describe('null: blind, not running, or nothing to foretell'),
     measuredCelsius: z.number().nullable().describe('Coldest watched channel; null while blind'),
     hottestCelsius: z.number().nullable(),
     targetCelsius: z.number().nullable(),

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { airSettingsShape, sensorDatesShape } from './air.ts';
 import { ChannelName } from './channel-name.ts';
 import { FurnaceFit } from './furnace-fit.ts';
+import { Language } from './language.ts';
 import { patchShape } from './patch.ts';
 import { Probe } from './probe.ts';
 import { EpochMs, Reading } from './reading.ts';
@@ -215,6 +216,7 @@ export const ShopSettings = z
   .strictObject({
     name: z.string().trim().min(1).max(80).default('My shop'),
     displayUnit: DisplayUnit.default('Cel'),
+    language: Language.default('en').describe('Language of what the hub says'),
     pressureUnit: z.enum(['bar', 'mbar', 'kPa', '[psi]', "[in_i'H2O]"]).default('bar'),
     massUnit: z.enum(['kg', '[lb_av]']).default('kg'),
     carbonMonoxideFirstPpm: z.number().gt(0).max(1200).default(20),
@@ -227,7 +229,7 @@ export const ShopSettings = z
       .max(400)
       .default(100)
       .describe('A furnace above this counts as hot, °C'),
-    overshootAheadSeconds: z.number().min(5).max(900).default(60),
+    overshootAheadSeconds: z.number().min(5).max(900).default(120),
     soakStalledSeconds: z.number().min(10).max(7200).default(180),
     rampStalledSeconds: z.number().min(30).max(14_400).default(600),
     screenDiagonalInches: z.number().min(5).max(120).default(43),

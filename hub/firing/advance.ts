@@ -1,6 +1,7 @@
 import type { Segment } from '../contract/schedule.ts';
 import { slide } from '../judging/slope.ts';
-import { bandOf, inside } from './limits.ts';
+import { type Band, bandOf, inside } from './limits.ts';
+import { coreNow, isOnCore, nextLoadAt, stepLoad } from './load/load.ts';
 import { LONG_SPACING_MS, LONG_SPAN_MS, longRate, SHORT_SPACING_MS, SHORT_SPAN_MS } from './rates.ts';
 import { endSegment, forgetTrend, reached, startSegment } from './segments.ts';
 import { withEvent, withGap, withSegment } from './track.ts';
@@ -17,13 +18,13 @@ export function advanceTo(c: FiringCase, state: FiringState, to: number): Firing
   let now = state;
   while (now.at < to) {
     const next = Math.min(to, nextChange(c, now) ?? to);
-    now = settle(c, { ...integrate(c, now, next - now.at), at: next });
+    now = settle(c, stepLoad(c, { ...integrate(c, now, next - now.at), at: next }));
   }
   return now;
 }
 
 function nextChange(c: FiringCase, state: FiringState): number | null {
-  const instants = [nextStaleAt(c, state), soakFullAt(c, state)];
+  const instants = [nextStaleAt(c, state), soakFullAt(c, state), nextLoadAt(c, state)];
   if (state.at < c.startedAt) instants.push(c.startedAt);
   let next: number | null = null;
   for (const at of instants) {
@@ -40,16 +41,35 @@ export function soakFullAt(c: FiringCase, state: FiringState): number | null {
   return state.at + Math.max(0, segment.durationSeconds * 1000 - track.soakMs);
 }
 
-/** True while the soak clock counts: a soak runs, nothing is blind, the coldest is inside tolerance. */
+/** True while the soak clock counts: a soak runs, nothing is blind, the core (or the coldest) is inside tolerance. */
 export function isCounting(c: FiringCase, state: FiringState): boolean {
   const segment = c.schedule.segments[state.index];
   if (state.finishedAt !== null || segment?.kind !== 'soak') return false;
-  return countsIn(segment, viewOf(c, state));
+  return counted(c, state, segment, viewOf(c, state)).clock;
 }
 
-function countsIn(segment: Segment | undefined, view: View): boolean {
+interface Counted {
+  /** The soak clock, the air beside it, and the core by the coldest assumption. */
+  readonly clock: boolean;
+  readonly air: boolean;
+  readonly low: boolean;
+}
+
+const NOTHING: Counted = { clock: false, air: false, low: false };
+
+function counted(c: FiringCase, state: FiringState, segment: Segment | undefined, view: View): Counted {
   const band = segment?.kind === 'soak' ? bandOf(segment) : null;
-  return view.kind === 'seen' && band !== null && inside(band, view.coldest);
+  if (view.kind !== 'seen' || band === null) return NOTHING;
+  const air = inside(band, view.coldest);
+  if (!isOnCore(c)) return { clock: air, air, low: air };
+  return { air, ...coreCounts(c, state, band) };
+}
+
+function coreCounts(c: FiringCase, state: FiringState, band: Band): { clock: boolean; low: boolean } {
+  const core = coreNow(c, state);
+  if (core === null) return { clock: false, low: false };
+  const clock = inside(band, core.value);
+  return { clock, low: clock && inside(band, core.low) };
 }
 
 /** Adds `ms` of the present values to the running segment. */
@@ -61,15 +81,17 @@ function integrate(c: FiringCase, state: FiringState, ms: number): FiringState {
   if (view.kind === 'blind') return withSegment(state, state.index, { blindMs: track.blindMs + ms });
   const segment = c.schedule.segments[state.index];
   const band = bandOf(segment);
-  const counting = countsIn(segment, view);
+  const counting = counted(c, state, segment, view);
   const above = band !== null && track.direction !== 'down' && view.hottest > band.high;
   const violating = state.conditions['too-fast'].raised;
   return withSegment(state, state.index, {
     seenMs: track.seenMs + ms,
     coldestIntegral: track.coldestIntegral + view.coldest * ms,
-    soakMs: track.soakMs + (counting ? ms : 0),
+    soakMs: track.soakMs + (counting.clock ? ms : 0),
+    airSoakMs: track.airSoakMs + (counting.air ? ms : 0),
+    lowSoakMs: track.lowSoakMs + (counting.low ? ms : 0),
     aboveMs: track.aboveMs + (above ? ms : 0),
-    interruptedMs: track.interruptedMs + (!counting && track.soakMs > 0 ? ms : 0),
+    interruptedMs: track.interruptedMs + (!counting.clock && track.soakMs > 0 ? ms : 0),
     rateViolationMs: track.rateViolationMs + (violating ? ms : 0),
     sinceMarkMs: track.sinceMarkMs + ms,
   });

@@ -2,8 +2,11 @@ import { ALARM_DEFINITIONS, deadbandOf } from '../alarms/definitions.ts';
 import { aboveLimit, type Delays, stepCondition } from '../judging/condition.ts';
 import { isCounting } from './advance.ts';
 import { setCondition } from './finding-events.ts';
+import { isWarned, lookAhead } from './forecast/ahead.ts';
+import { endsWithin } from './forecast/slowing.ts';
+import { takeSnapshot } from './forecast/snapshot.ts';
 import { type Band, bandOf } from './limits.ts';
-import { overshootAheadSeconds } from './look-ahead.ts';
+import { isOnCore } from './load/load.ts';
 import { paceSignal } from './pace.ts';
 import { SECONDS_PER_HOUR } from './rates.ts';
 import { withSegment } from './track.ts';
@@ -39,7 +42,7 @@ interface Instant {
 
 /** Steps every condition at the instant the state stands at, and tells what was raised and cleared. */
 export function stepConditions(c: FiringCase, state: FiringState): FiringState {
-  let next = noteProgress(c, state);
+  let next = takeSnapshot(c, lookAhead(c, noteProgress(c, state)));
   const now: Instant = { view: viewOf(c, next), counting: isCounting(c, next) };
   for (const name of CONDITION_NAMES) {
     const signal = { active: signalOf(c, next, name, now), at: next.at };
@@ -60,11 +63,11 @@ function signalOf(c: FiringCase, state: FiringState, name: ConditionName, now: I
     case 'overshoot':
       return band !== null && isOvershoot(state, view, band);
     case 'overshoot-ahead':
-      return band !== null && isOvershootAhead(c, state, view, band);
+      return band !== null && isOvershootAhead(state, view, band);
     case 'soak-stalled':
       return band !== null && isSoakStalled(c, state, now, band);
     case 'soak-outside':
-      return segment.kind === 'soak' && !counting;
+      return segment.kind === 'soak' && isOutside(c, view, counting, band);
     case 'ramp-stalled':
       return isRampStalled(c, state);
     case 'too-fast':
@@ -86,10 +89,19 @@ function isOvershoot(state: FiringState, view: Measured, band: Band): boolean {
   return aboveLimit(state.conditions.overshoot.raised, view.hottest, band.high, deadband);
 }
 
-function isOvershootAhead(c: FiringCase, state: FiringState, view: Measured, band: Band): boolean {
+function isOvershootAhead(state: FiringState, view: Measured, band: Band): boolean {
   if (isGoingDown(state) || state.conditions.overshoot.raised || view.hottest > band.high) return false;
-  const seconds = overshootAheadSeconds(c, state, view, band);
-  return seconds !== null && seconds <= c.settings.overshootAheadSeconds;
+  if (!isWarned(state.conditions['overshoot-ahead'].raised, state.ahead)) return false;
+  return !endsWithin(state.hottestWindow, band.high - view.hottest);
+}
+
+/**
+ * With a clock on the core it is the furnace that a hand can do something about: a core that still comes up in a
+ * furnace that is right is on its way.
+ */
+function isOutside(c: FiringCase, view: Measured, counting: boolean, band: Band | null): boolean {
+  if (!isOnCore(c) || band === null) return !counting;
+  return view.coldest < band.low || view.coldest > band.high;
 }
 
 /** How much nearer the target counts as progress in this ramp, °C. */
@@ -126,6 +138,7 @@ function isSoakStalled(c: FiringCase, state: FiringState, { view, counting }: In
   const track = state.segments[state.index];
   if (c.schedule.segments[state.index]?.kind !== 'soak' || track === undefined) return false;
   if (counting || view.kind !== 'seen' || view.coldest > band.high) return false;
+  if (isOnCore(c) && view.coldest >= band.low) return false;
   return track.soakMs > 0 || track.sinceMarkMs >= APPROACH_GRACE_MS;
 }
 

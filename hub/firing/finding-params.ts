@@ -1,6 +1,6 @@
 import type { Params } from '../contract/alarm.ts';
+import { secondsAhead } from './forecast/ahead.ts';
 import { bandOf } from './limits.ts';
-import { overshootAheadSeconds } from './look-ahead.ts';
 import { SECONDS_PER_HOUR, shortRate } from './rates.ts';
 import type { ConditionName, FiringCase, FiringState } from './types.ts';
 import { measure } from './view.ts';
@@ -35,13 +35,12 @@ function hotParams(c: FiringCase, state: FiringState, ahead: boolean): Params {
   const segment = c.schedule.segments[state.index];
   const band = bandOf(segment);
   const last = measure(c, state.channels, segment, null);
-  const known = ahead && last !== null && band !== null;
   return {
     ...shared(c, state),
     measuredCelsius: last?.hottest ?? null,
     limitCelsius: band?.high ?? null,
-    channel: last?.hottestChannel ?? null,
-    ...(ahead ? { secondsAhead: known ? overshootAheadSeconds(c, state, last, band) : null } : {}),
+    channel: (ahead ? state.ahead.channel : null) ?? last?.hottestChannel ?? null,
+    ...(ahead ? { secondsAhead: secondsAhead(state), probability: state.ahead.probability } : {}),
   };
 }
 

@@ -1,13 +1,19 @@
 import type { Finding } from '../contract/alarm.ts';
-import type { FiringJudgement } from '../contract/firing.ts';
+import type { FiringJudgement, NextMove } from '../contract/firing.ts';
 import { QUIET } from '../judging/condition.ts';
 import { requireForward } from '../judging/errors.ts';
 import { holdReading, NEVER_SEEN } from '../judging/held.ts';
 import { advanceTo, sampleTrend, settle, settleBlindness } from './advance.ts';
+import { startArrests, watchArrests } from './arrests.ts';
 import { stepConditions } from './conditions.ts';
+import { estimate } from './estimate.ts';
 import { FINDING_CONDITIONS } from './finding-events.ts';
 import { paramsOf } from './finding-params.ts';
+import { NOT_AHEAD } from './forecast/ahead.ts';
+import { foresee } from './forecast/channels.ts';
+import { NO_SNAPSHOT } from './forecast/snapshot.ts';
 import { buildJudgement } from './judgement.ts';
+import { nextMove } from './next-move.ts';
 import { confirmSegment, finishFiring, observe } from './segments.ts';
 import { WAITING } from './track.ts';
 import { type FiringCase, type FiringInput, type FiringState, instantOf } from './types.ts';
@@ -18,7 +24,7 @@ import { type FiringCase, type FiringInput, type FiringState, instantOf } from '
  */
 
 /** Changes with every change of judgement, so that a kept verdict says by which rules it was made. */
-export const JUDGE_VERSION = 'firing-1';
+export const JUDGE_VERSION = 'firing-2';
 
 /**
  * The state before the first input. It stands as far before `startedAt` as a reading can be and still be
@@ -47,6 +53,11 @@ export function startFiring(c: FiringCase): FiringState {
       'too-fast': QUIET,
       'too-slow': QUIET,
     },
+    forecasters: c.watched.map(() => null),
+    ahead: NOT_AHEAD,
+    snapshot: NO_SNAPSHOT,
+    load: null,
+    arrests: startArrests(c),
   };
 }
 
@@ -89,8 +100,9 @@ function takeReading(
   const held = state.channels[place];
   if (held === undefined || reading.quality !== 'good') return state;
   const channels = state.channels.map((old, i) => (i === place ? holdReading(old, reading) : old));
-  const seen = settleBlindness(c, { ...state, channels });
-  return sampleTrend(c, observe(c, seen));
+  const forecasters = foresee(c, state, place, reading);
+  const seen = settleBlindness(c, { ...state, channels, forecasters });
+  return watchArrests(c, sampleTrend(c, observe(c, seen)), place, reading);
 }
 
 /** What the judge notices at the instant the state stands at, loudest first. */
@@ -102,6 +114,11 @@ export function findingsOf(c: FiringCase, state: FiringState): Finding[] {
     found.push({ kind, subject: c.firingId, since, params: paramsOf(c, state, kind) });
   }
   return found;
+}
+
+/** The next move alone: what is asked at every step costs no forecast. */
+export function nextMoveOf(c: FiringCase, state: FiringState): NextMove {
+  return nextMove(c, state, estimate(c, state));
 }
 
 /** Everything that people and programs are told about the firing at the instant the state stands at. */

@@ -2,7 +2,10 @@ import type { FiringEvent, FiringJudgement } from '../contract/firing.ts';
 import { words } from '../contract/words/words.ts';
 import { isCounting } from './advance.ts';
 import { currentRate, estimate } from './estimate.ts';
+import { forecastOf } from './forecast/outlook.ts';
 import { bandOf, inside } from './limits.ts';
+import { isOnCore, loadOf } from './load/load.ts';
+import { piecesOf } from './load/shown.ts';
 import { nextMove } from './next-move.ts';
 import { plannedAt, planOf } from './plan.ts';
 import { SECONDS_PER_HOUR } from './rates.ts';
@@ -22,8 +25,18 @@ function shown(c: FiringCase, state: FiringState): Measured | null {
 }
 
 function eventsOf(c: FiringCase, state: FiringState): FiringEvent[] {
-  const say = words('en').event;
+  const say = words(c.settings.language).event;
   return state.events.map((event) => ({ ...event, text: say(event, c.schedule) }));
+}
+
+/** What the soak clock listens to, in words. */
+function clockText(c: FiringCase, state: FiringState): string {
+  const slowest = loadOf(c)[0];
+  return words(c.settings.language).soakClock({
+    on: slowest === undefined ? 'coldest-thermocouple' : 'core',
+    piece: slowest?.piece.mark ?? null,
+    corrected: state.load?.correctedBy == null ? 0 : 1,
+  });
 }
 
 /** Builds the judgement at the instant the state stands at. */
@@ -36,7 +49,9 @@ export function buildJudgement(c: FiringCase, state: FiringState, judgeVersion: 
   const rate = currentRate(state);
   const plan = planOf(c, state);
   const segments = resultsOf(c, state);
-  const estimates = estimate(c, state);
+  const { core, ...estimates } = estimate(c, state);
+  const soakClockOn = isOnCore(c) ? 'core' : 'coldest-thermocouple';
+  const pieces = piecesOf(c, state);
   const open = state.blindSince;
   return {
     judgedTo: state.at,
@@ -44,6 +59,10 @@ export function buildJudgement(c: FiringCase, state: FiringState, judgeVersion: 
     segmentIndex: index,
     segments,
     soakSeconds: segment?.kind === 'soak' ? (state.segments[index]?.soakMs ?? 0) / 1000 : null,
+    soakClockOn,
+    soakClockText: clockText(c, state),
+    pieces,
+    forecast: forecastOf(c, state, { core }),
     measuredCelsius: measured?.coldest ?? null,
     hottestCelsius: measured?.hottest ?? null,
     targetCelsius: segment?.targetCelsius ?? null,
@@ -55,7 +74,7 @@ export function buildJudgement(c: FiringCase, state: FiringState, judgeVersion: 
       isCounting(c, state) || (band !== null && measured !== null && inside(band, measured.coldest)),
     blindSince: open,
     ...estimates,
-    nextMove: nextMove(c, state, estimates),
+    nextMove: nextMove(c, state, { ...estimates, core }),
     waitsForConfirmation: waitsForSmith(c, state),
     verdict: overallVerdict(segments),
     plan,

@@ -1,5 +1,6 @@
 import type { SegmentResult } from '../contract/firing.ts';
 import { words } from '../contract/words/words.ts';
+import { isOnCore } from './load/load.ts';
 import { SECONDS_PER_HOUR } from './rates.ts';
 import type { FiringCase, FiringState, SegmentTrack } from './types.ts';
 import { reasonsOf } from './verdict.ts';
@@ -17,7 +18,7 @@ function resultOf(c: FiringCase, state: FiringState, track: SegmentTrack, index:
   const elapsedMs = track.startedAt === null ? 0 : (track.endedAt ?? state.at) - track.startedAt;
   const rate = meanRate(c, state, track, index, elapsedMs);
   const { verdict, reasons } = reasonsOf(c, state, index, rate);
-  const say = words('en').reason;
+  const say = words(c.settings.language).reason;
   return {
     index,
     state: skipped ? 'skipped' : track.state,
@@ -26,6 +27,8 @@ function resultOf(c: FiringCase, state: FiringState, track: SegmentTrack, index:
     startCelsius: track.startCelsius,
     endCelsius: track.endCelsius,
     soakSeconds: track.soakMs / 1000,
+    soakSecondsCore: isOnCore(c) ? track.soakMs / 1000 : null,
+    soakSecondsAir: track.airSoakMs / 1000,
     elapsedSeconds: elapsedMs / 1000,
     blindSeconds: track.blindMs / 1000,
     peakCelsius: track.peakCelsius,

@@ -1,6 +1,7 @@
 import type { Segment } from '../contract/schedule.ts';
 import { dropConditions } from './finding-events.ts';
 import { bandOf } from './limits.ts';
+import { coreNow } from './load/load.ts';
 import { withEvent, withSegment } from './track.ts';
 import {
   CONDITION_NAMES,
@@ -84,6 +85,7 @@ export function endSegment(
     endedAt: state.at,
     endedBy,
     endCelsius: view.kind === 'seen' ? view.coldest : null,
+    endCoreCelsius: coreNow(c, state)?.value ?? null,
   });
   const told = withEvent(ended, 'segment-ended', { segment: index, params: { by: endedBy } });
   return endedBy === 'finished' ? told : startSegment(c, told, index + 1);

@@ -1,17 +1,29 @@
 import type { Params } from '../contract/alarm.ts';
 import type { FiringEvent } from '../contract/firing.ts';
+import type { LoadPiece } from '../contract/load.ts';
 import type { ChannelReading, Gap } from '../contract/reading.ts';
 import type { Schedule } from '../contract/schedule.ts';
 import type { ChannelRole, Furnace, ShopSettings } from '../contract/shop.ts';
 import type { ConditionState } from '../judging/condition.ts';
 import type { HeldChannel } from '../judging/held.ts';
 import type { Sample } from '../judging/slope.ts';
+import type { Forecaster } from '../physics/forecast/forecaster.ts';
+import type { ArrestTrack } from './arrests.ts';
+import type { Ahead } from './forecast/ahead.ts';
+import type { Snapshot } from './forecast/snapshot.ts';
+import type { LoadTrack } from './load/load.ts';
 
 /** A channel that the soak clock listens to, frozen at the start of the firing. */
 export interface WatchedChannel {
   readonly id: string;
   readonly staleAfterSeconds: number;
   readonly role: ChannelRole;
+}
+
+/** How a furnace heats what lies in it: effective emissivity, 0 to 1, and film coefficient, W/(m² K). */
+export interface FurnaceMeeting {
+  readonly emissivity: number;
+  readonly filmWM2K: number;
 }
 
 /** Everything about a firing that does not change while it runs. */
@@ -24,9 +36,13 @@ export interface FiringCase {
   readonly startedAt: number;
   readonly schedule: Schedule;
   readonly watched: readonly WatchedChannel[];
+  /** The load, frozen at the start; empty: not known. */
+  readonly pieces: readonly LoadPiece[];
+  /** What was fitted to this furnace; null: the usual values of its kind. */
+  readonly fit: FurnaceMeeting | null;
   readonly settings: Pick<
     ShopSettings,
-    'overshootAheadSeconds' | 'soakStalledSeconds' | 'rampStalledSeconds'
+    'overshootAheadSeconds' | 'soakStalledSeconds' | 'rampStalledSeconds' | 'language'
   >;
 }
 
@@ -56,7 +72,13 @@ export interface SegmentTrack {
   readonly direction: Direction | null;
   readonly startCelsius: number | null;
   readonly endCelsius: number | null;
+  /** Computed core of the slowest piece at the end; null: not known. */
+  readonly endCoreCelsius: number | null;
+  /** The soak clock. */
   readonly soakMs: number;
+  /** Time with the coldest channel inside tolerance, and with the core inside it by the coldest assumption. */
+  readonly airSoakMs: number;
+  readonly lowSoakMs: number;
   readonly blindMs: number;
   readonly seenMs: number;
   /** Integral of the coldest value over the time seen, °C ms. */
@@ -107,4 +129,13 @@ export interface FiringState {
   readonly gaps: readonly Gap[];
   readonly events: readonly EventTrack[];
   readonly conditions: Conditions;
+  /** In the order of `FiringCase.watched`; null: no reading yet. */
+  readonly forecasters: readonly (Forecaster | null)[];
+  readonly ahead: Ahead;
+  /** What forecasts are made from. */
+  readonly snapshot: Snapshot;
+  /** The pieces as they are computed; null: none is known, or nothing was measured yet. */
+  readonly load: LoadTrack | null;
+  /** In the order of `FiringCase.watched`. */
+  readonly arrests: readonly ArrestTrack[];
 }

@@ -3,6 +3,7 @@ import type { FiringVerdict, SegmentResult } from '../contract/firing.ts';
 import type { CoolSegment, Segment } from '../contract/schedule.ts';
 import type { ReasonCode } from '../contract/words/types.ts';
 import { bandOf } from './limits.ts';
+import { isOnCore, loadOf } from './load/load.ts';
 import type { FiringCase, FiringState, SegmentTrack } from './types.ts';
 import { isUnwatched } from './view.ts';
 
@@ -23,6 +24,8 @@ const INTERRUPTED_DOUBT_MS = 60_000;
 const INTERRUPTED_DOUBT_SHARE = 0.05;
 /** Less than this is not worth a word: a firing's first second, a flicker at the edge of the band. */
 const WORTH_A_WORD_MS = 10_000;
+/** Less than this share of the soak by the coldest assumption about the furnace leaves doubts. Ours. */
+const UNSURE_SHARE = 0.5;
 /** A rate this far from plan is worth a word. */
 const RATE_SLACK = 0.25;
 /** A cooling rate broken for longer than this is a fault. */
@@ -49,6 +52,7 @@ export function reasonsOf(
     ...overshoot(segment, track),
     ...blindness(c, segment, track),
     ...interruption(segment, track),
+    ...coreDoubts(c, segment, track),
     ...rates(c, segment, track, meanRate),
   ];
   return { verdict: track.state === 'running' ? 'pending' : verdictOf(reasons), reasons };
@@ -74,13 +78,31 @@ function cutShort(
   const params: Params = {
     soakSeconds: track.soakMs / 1000,
     plannedSeconds: segment.kind === 'soak' ? segment.durationSeconds : null,
+    airSeconds: track.airSoakMs / 1000,
+    coreCelsius: track.endCoreCelsius,
+    piece: loadOf(c)[0]?.piece.mark ?? null,
     targetCelsius: segment.targetCelsius,
     measuredCelsius: track.endCelsius,
   };
+  if (stoppedByAir(c, segment, track)) return [fault(track.soakMs > 0 ? 'core-short' : 'core-cold', params)];
   if (track.endedBy === 'confirmed') return [fault('moved-on-early', params)];
   const last = index === state.segments.length - 1;
   if (last && isUnwatched(c, segment)) return [doubt('not-confirmed', params)];
   return [fault('finished-early', params)];
+}
+
+/** The air had all the time that was planned and the core had not: whoever stopped here went by the air. */
+function stoppedByAir(c: FiringCase, segment: Segment, track: SegmentTrack): boolean {
+  return segment.kind === 'soak' && isOnCore(c) && track.airSoakMs >= segment.durationSeconds * 1000;
+}
+
+/** A core is computed: when the furnace may heat so much less than is usual that half the soak is lost, say so. */
+function coreDoubts(c: FiringCase, segment: Segment, track: SegmentTrack): Reason[] {
+  if (segment.kind !== 'soak' || !isOnCore(c) || track.state !== 'done') return [];
+  const plannedSeconds = segment.durationSeconds;
+  const lowSeconds = track.lowSoakMs / 1000;
+  if (lowSeconds >= plannedSeconds * UNSURE_SHARE) return [];
+  return [doubt('core-unsure', { lowSeconds, plannedSeconds, piece: loadOf(c)[0]?.piece.mark ?? null })];
 }
 
 function overshoot(segment: Segment, track: SegmentTrack): Reason[] {

@@ -30,8 +30,16 @@ export function caseOf(parts: TrackParts): FiringCase {
       const channel = parts.channels.find((candidate) => candidate.id === id);
       return channel ? [{ id, staleAfterSeconds: channel.staleAfterSeconds, role: channel.role }] : [];
     }),
+    pieces: row.pieces,
+    fit: meetingOf(parts.furnace),
     settings: parts.settings,
   };
+}
+
+/** What was fitted to the furnace; null: nothing was. */
+function meetingOf({ fit }: Furnace): FiringCase['fit'] {
+  if (fit === null) return null;
+  return { emissivity: fit.effectiveEmissivity, filmWM2K: fit.filmWattsPerSquareMetreKelvin };
 }
 
 /** One firing's judge, fed from the archive: live, after a restart and in review it is the same replay. */

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { findingsOf } from '../../hub/firing/judge.ts';
 import {
   at,
   caseOf,
@@ -7,6 +8,7 @@ import {
   judged,
   noise,
   RAMP,
+  runTo,
   type SegmentInput,
   sentences,
   soak,
@@ -98,8 +100,8 @@ describe('an approach that is too hot', () => {
     const raised = events.filter((event) => event.kind === 'finding-raised');
     expect(raised.map((event) => event.finding)).toEqual(['overshoot-ahead', 'overshoot']);
     const ahead = (at(crossing) - (raised[0]?.at ?? 0)) / 1000;
-    expect(ahead).toBeGreaterThan(30);
-    expect(ahead).toBeLessThan(60);
+    expect(ahead).toBeGreaterThanOrEqual(60);
+    expect(ahead).toBeLessThan(120);
     expect(((raised[1]?.at ?? 0) - at(crossing)) / 1000).toBeGreaterThanOrEqual(4);
   });
 
@@ -107,7 +109,10 @@ describe('an approach that is too hot', () => {
     const c = caseOf(plan);
     const readings = curve('chamber', { from: 0, to: 400 }, hot);
     const said = sentences(c, { readings, to: 400 }).map(({ text }) => text);
-    expect(said.slice(-2)).toEqual(['Ease the gas off now', 'Turn the gas down now']);
+    expect(said.slice(-2)).toEqual([
+      expect.stringMatching(/^Gas down a little: 810 °C in \d+ (s|min)$/),
+      'Turn the gas down now',
+    ]);
     const { events } = judged(c, { readings, to: 400 });
     const cleared = events.find((event) => event.kind === 'finding-cleared');
     expect(cleared?.finding).toBe('overshoot-ahead');
@@ -137,17 +142,20 @@ describe('an approach that is too hot', () => {
     const params = events.find((event) => event.finding === 'overshoot-ahead')?.params;
     expect(params).toMatchObject({ limitCelsius: 810, channel: 'chamber', furnaceKind: 'gas-forge' });
     expect(params?.secondsAhead).toBeGreaterThan(20);
-    expect(params?.secondsAhead).toBeLessThanOrEqual(60);
+    expect(params?.secondsAhead).toBeLessThanOrEqual(120);
   });
 
   it('gives the seconds that there are, also when the gas was opened just now', () => {
     const opened = (s: number) => 770 + Math.max(0, s - 100) / 2;
     const readings = curve('chamber', { from: 0, to: 200 }, opened);
-    const { events } = judged(caseOf([RAMP, soak(600)]), { readings, to: 179 });
-    const raised = events.find((event) => event.finding === 'overshoot-ahead');
-    const left = (at(180) - (raised?.at ?? 0)) / 1000;
-    expect(left).toBeGreaterThan(45);
-    expect(Math.abs(Number(raised?.params.secondsAhead) - left)).toBeLessThan(3);
+    const c = caseOf([RAMP, soak(600)]);
+    const raised = judged(c, { readings, to: 179 }).events.find((e) => e.finding === 'overshoot-ahead');
+    expect((at(180) - (raised?.at ?? 0)) / 1000).toBeGreaterThan(45);
+    // The slope is still being found when it is raised; the number that is shown closes in.
+    const told = (to: number) => Number(findingsOf(c, runTo(c, { readings, to }))[0]?.params.secondsAhead);
+    // What a probe with a lag of 8 s shows at 180 s has happened around it at 172 s.
+    expect(Math.abs(told(150) - 22)).toBeLessThan(7);
+    expect(Math.abs(told(165) - 7)).toBeLessThan(3);
   });
 
   it('does not call an overshoot over and over when the noise plays about the limit', () => {

@@ -1,6 +1,6 @@
 import type { ChannelReading, Reading } from '../../hub/contract/reading.ts';
 import { type Schedule, ScheduleDraft, type ScheduleDraftInput } from '../../hub/contract/schedule.ts';
-import { judgementOf, startFiring, stepFiring } from '../../hub/firing/judge.ts';
+import { judgementOf, nextMoveOf, startFiring, stepFiring } from '../../hub/firing/judge.ts';
 import { inputsInOrder, replay } from '../../hub/firing/replay.ts';
 import type { FiringCase, FiringInput, FiringState, WatchedChannel } from '../../hub/firing/types.ts';
 
@@ -29,7 +29,14 @@ export function caseOf(segments: SegmentInput[], change: Partial<FiringCase> = {
     startedAt: T0,
     schedule: scheduleOf(segments),
     watched: [CHAMBER],
-    settings: { overshootAheadSeconds: 60, soakStalledSeconds: 180, rampStalledSeconds: 600 },
+    pieces: [],
+    fit: null,
+    settings: {
+      overshootAheadSeconds: 120,
+      soakStalledSeconds: 180,
+      rampStalledSeconds: 600,
+      language: 'en',
+    },
     ...change,
   };
 }
@@ -122,7 +129,7 @@ export function sentences(c: FiringCase, run: Run): { seconds: number; code: str
   for (const input of inputsOf(c, run)) {
     state = stepFiring(c, state, input);
     if (state.at < c.startedAt) continue;
-    const { code, text } = judgementOf(c, state).nextMove;
+    const { code, text } = nextMoveOf(c, state);
     if (said.at(-1)?.code !== code) said.push({ seconds: (state.at - T0) / 1000, code, text });
   }
   return said;

@@ -29,7 +29,8 @@ describe('a firing that goes as planned', () => {
       [0, 'heat-up'],
       [90, 'hold'],
       [150, 'quench-now'],
-      [170, 'done'],
+      [170, 'temper-soon'],
+      [175, 'done'],
     ]);
   });
 
@@ -63,7 +64,7 @@ describe('a piece that leaves the furnace', () => {
     const result = judged(c, { readings: cooled, to: 300 });
     expect(result.segments[2]).toMatchObject({ state: 'running', blindSeconds: 0 });
     expect(result).toMatchObject({ waitsForConfirmation: true, segmentIndex: 2, endsAt: null });
-    expect(result.nextMove.text).toBe('Quench now');
+    expect(result.nextMove.text).toBe('Soak done. Quench now.');
   });
 
   it('is not called blind when the chamber goes silent meanwhile', () => {
@@ -90,7 +91,7 @@ describe('a piece that leaves the furnace', () => {
       [0, 'Heat to 800 °C'],
       [90, 'Bury it, lay it straight'],
       [150, 'Wait: cooling to 300 °C'],
-      [600, 'Done: press Finish'],
+      [600, 'Leave till tomorrow. Press Finish.'],
     ]);
     const { segments } = judged(watched, { ...run, to: 700 });
     expect(segments[1]).toMatchObject({ state: 'done', endedAt: at(600), startCelsius: 790 });

@@ -91,11 +91,11 @@ describe('a stalled ramp', () => {
 
   it('is told when it has come no nearer for the set time', () => {
     const jitter = noise(3);
-    const readings = curve('chamber', { from: 0, to: 2000 }, (s) => Math.min(700, 20 + s) + jitter());
+    const readings = curve('chamber', { from: 0, to: 2000 }, (s) => Math.min(600, 20 + s) + jitter());
     const { events, nextMove } = judged(c, { readings, to: 2000 });
     const raised = events.filter((event) => event.kind === 'finding-raised');
     expect(raised.map((event) => event.finding)).toEqual(['ramp-stalled']);
-    expect(((raised[0]?.at ?? 0) - at(680)) / 1000).toBeCloseTo(600, -1);
+    expect(((raised[0]?.at ?? 0) - at(580)) / 1000).toBeCloseTo(600, -1);
     expect(nextMove.text).toBe('More heat: it is not rising');
   });
 

@@ -1,63 +1,27 @@
-import type { FiringEvent } from '../firing.ts';
-import type { Schedule, Segment } from '../schedule.ts';
-import { alarmWords } from './en-alarms.ts';
-import { elapsed, numberOf, temperature } from './format.ts';
-
-/** What happened, for the chart and the record. */
-
-const MEDIA = {
-  'still-air': 'in still air',
-  furnace: 'in the furnace',
-  ash: 'in ash',
-  vermiculite: 'in vermiculite',
-  quench: 'by quenching',
+/** What happened, for the chart and the record, in English. */
+export const EVENTS = {
+  'name.firing': 'Firing',
+  'name.ramp': 'Ramp to {target}',
+  'name.soak': 'Soak at {target} for {time}',
+  'name.still-air': 'Cool to {target} in still air',
+  'name.furnace': 'Cool to {target} in the furnace',
+  'name.ash': 'Cool to {target} in ash',
+  'name.vermiculite': 'Cool to {target} in vermiculite',
+  'name.quench': 'Cool to {target} by quenching',
+  'segment-started': '{name}: started',
+  'segment-ended': '{name}: ended',
+  'segment-ended.confirmed': '{name}: ended by the smith',
+  'segment-ended.finished': '{name}: cut short: the firing was finished',
+  'finding-raised': '{title}. {message}',
+  'finding-raised.unnamed': 'Something was noticed',
+  'finding-cleared': 'Over: {title}',
+  'finding-cleared.unnamed': 'Over',
+  blind: 'No fresh reading: nothing is counted',
+  seeing: 'Readings are back after {gap}',
+  confirmed: '{name}: confirmed by the smith',
+  'late-readings': 'Readings arrived late; judged again with them',
+  'arrest.heating': 'Arrest on heating at {celsius}: the steel on the probe turned to austenite ({sure})',
+  'arrest.cooling': 'Arrest on cooling at {celsius}: the austenite on the probe turned back ({sure})',
+  'sure.well': 'clear',
+  'sure.fairly': 'fairly clear',
 } as const;
-
-function segmentName(segment: Segment, schedule: Pick<Schedule, 'displayUnit'>): string {
-  const target = temperature(segment.targetCelsius, schedule.displayUnit);
-  switch (segment.kind) {
-    case 'ramp':
-      return `Ramp to ${target}`;
-    case 'soak':
-      return `Soak at ${target} for ${elapsed(segment.durationSeconds)}`;
-    case 'cool':
-      return `Cool to ${target} ${MEDIA[segment.medium]}`;
-    default:
-      throw segment satisfies never;
-  }
-}
-
-function endedBy(by: unknown): string {
-  if (by === 'confirmed') return 'ended by the smith';
-  return by === 'finished' ? 'cut short: the firing was finished' : 'ended';
-}
-
-/** One event as a sentence. */
-export function eventWords(
-  event: Omit<FiringEvent, 'text'>,
-  schedule: Pick<Schedule, 'segments' | 'displayUnit'>,
-): string {
-  const segment = event.segment === null ? undefined : schedule.segments[event.segment];
-  const name = segment === undefined ? 'Firing' : segmentName(segment, schedule);
-  const alarm = event.finding === null ? null : alarmWords(event.finding, event.params, schedule.displayUnit);
-  switch (event.kind) {
-    case 'segment-started':
-      return `${name}: started`;
-    case 'segment-ended':
-      return `${name}: ${endedBy(event.params.by)}`;
-    case 'finding-raised':
-      return alarm === null ? 'Something was noticed' : `${alarm.title}. ${alarm.message}`;
-    case 'finding-cleared':
-      return alarm === null ? 'Over' : `Over: ${alarm.title}`;
-    case 'blind':
-      return 'No fresh reading: nothing is counted';
-    case 'seeing':
-      return `Readings are back after ${elapsed(numberOf(event.params, 'seconds'))}`;
-    case 'confirmed':
-      return `${name}: confirmed by the smith`;
-    case 'late-readings':
-      return 'Readings arrived late; judged again with them';
-    default:
-      throw event.kind satisfies never;
-  }
-}

@@ -1,78 +1,47 @@
-import type { Params } from '../alarm.ts';
-import type { NextMoveCode } from '../firing.ts';
-import type { DisplayUnit } from '../schedule.ts';
-import { duration, numberOf, rate, temperature } from './format.ts';
-
-/** The next move: trade words, at most 34 characters. */
-
-function heater(params: Params): string {
-  return params.furnaceKind === 'gas-forge' ? 'gas' : params.furnaceKind === 'salt-bath' ? 'bath' : 'oven';
-}
-
-function toGo(text: string, params: Params): string {
-  const seconds = numberOf(params, 'secondsLeft');
-  return seconds === null ? text : `${text}: ${duration(seconds)} to go`;
-}
-
-/** A move with the rate to keep, or bare when nobody set one. */
-function atRate(text: string, params: Params, name: string, unit: DisplayUnit): string {
-  const celsiusPerHour = numberOf(params, name);
-  return celsiusPerHour === null ? text : `${text}: ${rate(celsiusPerHour, unit)}`;
-}
-
-function heatUp(params: Params, target: string): string {
-  return toGo(params.direction === 'down' ? `Fall to ${target}` : `Heat to ${target}`, params);
-}
-
-function heatSlower(params: Params, unit: DisplayUnit): string {
-  const text = params.direction === 'down' ? 'Let it fall slower' : 'Heat slower';
-  return atRate(text, params, 'mostCelsiusPerHour', unit);
-}
-
-function heatFaster(params: Params, unit: DisplayUnit): string {
-  const least = numberOf(params, 'leastCelsiusPerHour');
-  if (params.direction === 'down') return 'Let it fall faster';
-  if (params.stalled === 1 || least === null) return 'More heat: it is not rising';
-  return `Heat faster: ${rate(least, unit)}`;
-}
-
-/** The sentence for a code and its numbers. */
-export function moveWords(code: NextMoveCode, params: Params, unit: DisplayUnit): string {
-  const target = temperature(numberOf(params, 'targetCelsius'), unit);
-  switch (code) {
-    case 'heat-up':
-      return heatUp(params, target);
-    case 'heat-up-slower':
-      return heatSlower(params, unit);
-    case 'heat-up-faster':
-      return heatFaster(params, unit);
-    case 'ease-off':
-      return `Ease the ${heater(params)} off now`;
-    case 'turn-down':
-      return `Turn the ${heater(params)} down now`;
-    case 'hold':
-      return toGo('Hold', params);
-    case 'hold-raise':
-      return `Raise to ${target}: clock stopped`;
-    case 'quench-now':
-      return 'Quench now';
-    case 'cool-still-air':
-      return 'Take it out, cool in still air';
-    case 'cool-furnace':
-      return toGo('Leave it to cool', params);
-    case 'cool-bury':
-      return 'Bury it, lay it straight';
-    case 'cool-slower':
-      return atRate('Cool slower', params, 'mostCelsiusPerHour', unit);
-    case 'cool-faster':
-      return atRate('Cool faster', params, 'leastCelsiusPerHour', unit);
-    case 'wait-cooling':
-      return `Wait: cooling to ${target}`;
-    case 'no-reading':
-      return 'No reading: look at the probe';
-    case 'done':
-      return params.finished === 1 ? 'Finished' : 'Done: press Finish';
-    default:
-      throw code satisfies never;
-  }
-}
+/** The next move in English: trade words, at most 34 characters with the widest numbers. */
+export const MOVES = {
+  'heat-up': 'Heat to {target}',
+  'heat-up.left': 'Heat to {target}: {left} to go',
+  'heat-up.down': 'Fall to {target}',
+  'heat-up.down.left': 'Fall to {target}: {left} to go',
+  'heat-up-slower': 'Heat slower',
+  'heat-up-slower.rate': 'Heat slower: {rate}',
+  'heat-up-slower.down': 'Let it fall slower',
+  'heat-up-slower.down.rate': 'Let it fall slower: {rate}',
+  'heat-up-faster': 'More heat: it is not rising',
+  'heat-up-faster.rate': 'Heat faster: {rate}',
+  'heat-up-faster.down': 'Let it fall faster',
+  'ease-off.gas': 'Gas down a little',
+  'ease-off.gas.ahead': 'Gas down a little: {limit} in {left}',
+  'ease-off.oven': 'Set point down a little',
+  'ease-off.oven.ahead': 'Set point down: {limit} in {left}',
+  'ease-off.bath': 'Bath down a little',
+  'ease-off.bath.ahead': 'Bath down: {limit} in {left}',
+  'turn-down.gas': 'Turn the gas down now',
+  'turn-down.oven': 'Turn the oven down now',
+  'turn-down.bath': 'Turn the bath down now',
+  hold: 'Hold',
+  'hold.left': 'Hold: {left} to go',
+  'hold-raise': 'Raise to {target}: clock stopped',
+  'hold-raise.counting': 'Raise to {target}',
+  'wait-core': 'Hold: the core is coming',
+  'wait-core.left': 'Core is coming: {left} to go',
+  'turn-piece': 'Turn the piece',
+  'turn-piece.left': 'Turn the piece: {left} to go',
+  'quench-now': 'Quench now',
+  'quench-now.soaked': 'Soak done. Quench now.',
+  'cool-still-air': 'Take it out, cool in still air',
+  'cool-furnace': 'Leave it to cool',
+  'cool-furnace.left': 'Leave it to cool: {left} to go',
+  'cool-bury': 'Bury it, lay it straight',
+  'cool-slower': 'Cool slower',
+  'cool-slower.rate': 'Cool slower: {rate}',
+  'cool-faster': 'Cool faster',
+  'cool-faster.rate': 'Cool faster: {rate}',
+  'wait-cooling': 'Wait: cooling to {target}',
+  'leave-buried': 'Leave till tomorrow. Press Finish.',
+  'temper-soon': 'Temper soon. Press Finish.',
+  'no-reading': 'No reading: look at the probe',
+  done: 'Done: press Finish',
+  'done.finished': 'Finished',
+} as const;

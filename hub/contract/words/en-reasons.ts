@@ -1,62 +1,34 @@
-import type { Params } from '../alarm.ts';
-import type { DisplayUnit } from '../schedule.ts';
-import { difference, elapsed, numberOf, rate, temperature } from './format.ts';
-import type { ReasonCode } from './types.ts';
+/** Why a segment was not met, or only with doubts, in English. */
+export const REASONS = {
+  'moved-on-early.soak': 'Moved on early: the soak clock had {soak} of {planned}',
+  'moved-on-early.at': 'Moved on early: at {measured} of {target}',
+  'moved-on-early.unseen': 'Moved on early: before {target} was seen',
+  'finished-early.soak': 'Finished early: the soak clock had {soak} of {planned}',
+  'finished-early.at': 'Finished early: at {measured} of {target}',
+  'finished-early.unseen': 'Finished early: before {target} was seen',
+  'core-short':
+    'Stopped by the air: the core of {piece}, computed, had {soak} of {planned}; the air had {airTime}',
+  'core-cold':
+    'Stopped by the air: the core of {piece} never came into tolerance, computed {core} of {target}; the air had {airTime}',
+  'core-unsure':
+    'The core of {piece} is computed, not measured: by the coldest assumption it had {low} of {planned}',
+  'not-begun': 'Never begun',
+  'not-confirmed': 'Nobody confirmed that this was done',
+  overshoot: '{over} above the tolerance for {time}',
+  'short-overshoot': '{over} above the tolerance for {time}: short',
+  blind: 'Nothing was measured for {time}',
+  interrupted: 'Outside tolerance for {time} after the soak had begun',
+  'rate-not-seen': 'The cooling rate was not measured: no probe on the piece',
+  'heated-too-fast': 'Heated at {rate}, planned {limit}',
+  'heated-slowly': 'Heated slowly: {rate}, planned {limit}',
+  'cooled-too-fast': 'Cooled too fast: {rate} on average, at most {limit} allowed, too fast for {time}',
+  'cooled-too-fast-briefly': 'Cooled faster than {limit} for {time}',
+  'cooled-too-slowly': 'Cooled too slowly: {rate} on average, at least {limit} wanted',
+} as const;
 
-/** Why a segment was not met, or only with doubts. */
-
-function early(start: string, params: Params, unit: DisplayUnit): string {
-  const planned = numberOf(params, 'plannedSeconds');
-  if (planned !== null) {
-    return `${start}: the soak clock had ${elapsed(numberOf(params, 'soakSeconds'))} of ${elapsed(planned)}`;
-  }
-  const measured = numberOf(params, 'measuredCelsius');
-  const target = temperature(numberOf(params, 'targetCelsius'), unit);
-  return measured === null
-    ? `${start}: before ${target} was seen`
-    : `${start}: at ${temperature(measured, unit)} of ${target}`;
-}
-
-function above(params: Params, unit: DisplayUnit): string {
-  const over = difference(numberOf(params, 'overCelsius'), unit);
-  return `${over} above the tolerance for ${elapsed(numberOf(params, 'seconds'))}`;
-}
-
-/** One reason as a sentence. */
-export function reasonWords(code: ReasonCode, params: Params, unit: DisplayUnit): string {
-  const time = elapsed(numberOf(params, 'seconds'));
-  const measured = rate(numberOf(params, 'measuredCelsiusPerHour'), unit);
-  const limit = rate(numberOf(params, 'limitCelsiusPerHour'), unit);
-  switch (code) {
-    case 'moved-on-early':
-      return early('Moved on early', params, unit);
-    case 'finished-early':
-      return early('Finished early', params, unit);
-    case 'not-begun':
-      return 'Never begun';
-    case 'not-confirmed':
-      return 'Nobody confirmed that this was done';
-    case 'overshoot':
-      return above(params, unit);
-    case 'short-overshoot':
-      return `${above(params, unit)}: short`;
-    case 'blind':
-      return `Nothing was measured for ${time}`;
-    case 'interrupted':
-      return `Outside tolerance for ${time} after the soak had begun`;
-    case 'rate-not-seen':
-      return 'The cooling rate was not measured: no probe on the piece';
-    case 'heated-too-fast':
-      return `Heated at ${measured}, planned ${limit}`;
-    case 'heated-slowly':
-      return `Heated slowly: ${measured}, planned ${limit}`;
-    case 'cooled-too-fast':
-      return `Cooled too fast: ${measured} on average, at most ${limit} allowed, too fast for ${time}`;
-    case 'cooled-too-fast-briefly':
-      return `Cooled faster than ${limit} for ${time}`;
-    case 'cooled-too-slowly':
-      return `Cooled too slowly: ${measured} on average, at least ${limit} wanted`;
-    default:
-      throw code satisfies never;
-  }
-}
+/** What the soak clock listens to. */
+export const CLOCK = {
+  core: 'Soak clock on the computed core of {piece}',
+  'core.corrected': 'Soak clock on the computed core of {piece}, drawn to the probe on the load',
+  'coldest-thermocouple': 'Soak clock on the coldest probe',
+} as const;

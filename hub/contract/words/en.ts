@@ -2,22 +2,31 @@ import { airNotice } from './en-air.ts';
 import { alarmWords } from './en-alarms.ts';
 import { benchWords } from './en-bench.ts';
 import { caution } from './en-caution.ts';
-import { eventWords } from './en-events.ts';
+import { EVENTS } from './en-events.ts';
 import { loadWords } from './en-load.ts';
-import { moveWords } from './en-moves.ts';
+import { MOVES } from './en-moves.ts';
+import { NUMBERS } from './en-numbers.ts';
 import { rationaleWords } from './en-rationale.ts';
-import { reasonWords } from './en-reasons.ts';
+import { CLOCK, REASONS } from './en-reasons.ts';
 import { reminderWords } from './en-reminders.ts';
 import { uncertaintyWords } from './en-uncertainty.ts';
+import { numbersIn } from './numbers.ts';
+import { clockTeller } from './say-clock.ts';
+import { eventTeller } from './say-event.ts';
+import { moveTeller } from './say-move.ts';
+import { reasonTeller } from './say-reason.ts';
 import type { Words } from './types.ts';
+
+const say = numbersIn(NUMBERS);
 
 /** English. */
 export const ENGLISH: Words = {
   alarm: alarmWords,
   rationale: rationaleWords,
-  nextMove: moveWords,
-  reason: reasonWords,
-  event: eventWords,
+  nextMove: moveTeller(MOVES, say),
+  reason: reasonTeller(REASONS, say),
+  soakClock: clockTeller(CLOCK),
+  event: eventTeller(EVENTS, say, alarmWords),
   uncertainty: uncertaintyWords,
   reminder: reminderWords,
   bench: benchWords,

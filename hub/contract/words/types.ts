@@ -8,6 +8,9 @@ import type { DisplayUnit, Schedule } from '../schedule.ts';
 export const REASON_CODES = [
   'moved-on-early',
   'finished-early',
+  'core-short',
+  'core-cold',
+  'core-unsure',
   'not-begun',
   'not-confirmed',
   'overshoot',
@@ -73,6 +76,8 @@ export interface Words {
   /** At most 34 characters: it is read from five metres. */
   nextMove(code: NextMoveCode, params: Params, unit: DisplayUnit): string;
   reason(code: ReasonCode, params: Params, unit: DisplayUnit): string;
+  /** What the soak clock listens to. */
+  soakClock(params: Params): string;
   /** How far a channel can be trusted, and what is not in that. */
   uncertainty(code: UncertaintyCode, params: Params, unit: DisplayUnit): string;
   /** What the trade reminds itself of at a step: each is common practice without a source. */

@@ -1,11 +1,12 @@
+import type { Language } from '../language.ts';
+import { GERMAN } from './de.ts';
 import { ENGLISH } from './en.ts';
 import type { Words } from './types.ts';
 
-/** The languages the hub speaks. A second one is a second file and a row here. */
-const LANGUAGES = { en: ENGLISH } as const satisfies Record<string, Words>;
-export type Language = keyof typeof LANGUAGES;
+/** What the hub says, language by language. */
+const SPOKEN: Readonly<Record<Language, Words>> = { en: ENGLISH, de: GERMAN };
 
 /** The words of one language. */
 export function words(language: Language): Words {
-  return LANGUAGES[language];
+  return SPOKEN[language];
 }

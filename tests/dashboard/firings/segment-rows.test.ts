@@ -12,6 +12,8 @@ function result(index: number, change: Partial<SegmentResult> = {}): SegmentResu
     startCelsius: 200,
     endCelsius: 205,
     soakSeconds: 7200,
+    soakSecondsCore: null,
+    soakSecondsAir: 7200,
     elapsedSeconds: 7500,
     blindSeconds: 0,
     peakCelsius: 225,

@@ -83,6 +83,7 @@ describe('the lanes', () => {
       'hold',
       'cool-furnace',
       'wait-cooling',
+      'wait-core',
     ]);
   });
 });
