@@ -20,6 +20,20 @@ export interface Place extends SubPlace {
  */
 export const PLACES: readonly Place[] = [
   { route: { view: 'wall' }, word: shellWords.wall, views: ['wall'], under: [] },
+  {
+    route: { view: 'bench' },
+    word: shellWords.bench,
+    views: ['bench', 'pieces', 'piece', 'piece-by-mark', 'piece-label', 'routes', 'route'],
+    under: [
+      { route: { view: 'bench' }, word: shellWords.bench, views: ['bench'] },
+      {
+        route: { view: 'pieces' },
+        word: shellWords.pieces,
+        views: ['pieces', 'piece', 'piece-by-mark', 'piece-label'],
+      },
+      { route: { view: 'routes' }, word: shellWords.routes, views: ['routes', 'route'] },
+    ],
+  },
   { route: { view: 'firings' }, word: shellWords.firings, views: ['firings', 'firing'], under: [] },
   { route: { view: 'schedules' }, word: shellWords.schedules, views: ['schedules', 'schedule'], under: [] },
   {

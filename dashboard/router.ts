@@ -10,6 +10,13 @@ export type Route =
   | { readonly view: 'firing'; readonly id: string }
   | { readonly view: 'schedules' }
   | { readonly view: 'schedule'; readonly id: string }
+  | { readonly view: 'bench' }
+  | { readonly view: 'pieces' }
+  | { readonly view: 'piece'; readonly id: string }
+  | { readonly view: 'piece-by-mark'; readonly mark: string }
+  | { readonly view: 'piece-label'; readonly id: string }
+  | { readonly view: 'routes' }
+  | { readonly view: 'route'; readonly id: string }
   | { readonly view: 'steel'; readonly name: string }
   | { readonly view: 'heat' }
   | { readonly view: 'setup'; readonly section: string }
@@ -17,12 +24,19 @@ export type Route =
 
 /** The id that means "a schedule that is not stored yet": `#/schedules/new`. */
 export const NEW_SCHEDULE = 'new';
+/** The same for a route: `#/routes/new`. */
+export const NEW_ROUTE = 'new';
+
+/** What stands between "pieces" and a mark, so that a label needs no id. */
+const BY_MARK = 'by-mark';
+const LABEL = 'label';
 
 /** The route that a location hash (`#/firings/abc`) names. Never throws: what it cannot read is `unknown`. */
 export function parseRoute(hash: string): Route {
   const path = hash.replace(/^#\/?/, '').replace(/\/+$/, '');
   const [head = '', tail = '', ...rest] = path.split('/').map(decodePart);
   const unknown: Route = { view: 'unknown', path };
+  if (head === 'pieces') return pieceRoute(tail, rest) ?? unknown;
   if (rest.length > 0) return unknown;
   switch (head) {
     case '':
@@ -31,6 +45,10 @@ export function parseRoute(hash: string): Route {
       return tail === '' ? { view: 'firings' } : { view: 'firing', id: tail };
     case 'schedules':
       return tail === '' ? { view: 'schedules' } : { view: 'schedule', id: tail };
+    case 'bench':
+      return tail === '' ? { view: 'bench' } : unknown;
+    case 'routes':
+      return tail === '' ? { view: 'routes' } : { view: 'route', id: tail };
     case 'steel':
       return { view: 'steel', name: tail };
     case 'heat':
@@ -40,6 +58,15 @@ export function parseRoute(hash: string): Route {
     default:
       return unknown;
   }
+}
+
+/** `#/pieces`, `#/pieces/{id}`, `#/pieces/{id}/label`, `#/pieces/by-mark/{mark}`; null: none of them. */
+function pieceRoute(tail: string, [third = '', ...rest]: readonly string[]): Route | null {
+  if (rest.length > 0) return null;
+  if (tail === BY_MARK) return third === '' ? null : { view: 'piece-by-mark', mark: third };
+  if (third === LABEL) return { view: 'piece-label', id: tail };
+  if (third !== '') return null;
+  return tail === '' ? { view: 'pieces' } : { view: 'piece', id: tail };
 }
 
 /** The address of a route, for `href`. The inverse of `parseRoute`. */
@@ -55,6 +82,20 @@ export function hrefTo(route: Route): string {
       return '#/schedules';
     case 'schedule':
       return `#/schedules/${encodeURIComponent(route.id)}`;
+    case 'bench':
+      return '#/bench';
+    case 'pieces':
+      return '#/pieces';
+    case 'piece':
+      return `#/pieces/${encodeURIComponent(route.id)}`;
+    case 'piece-by-mark':
+      return `#/pieces/${BY_MARK}/${encodeURIComponent(route.mark)}`;
+    case 'piece-label':
+      return `#/pieces/${encodeURIComponent(route.id)}/${LABEL}`;
+    case 'routes':
+      return '#/routes';
+    case 'route':
+      return `#/routes/${encodeURIComponent(route.id)}`;
     case 'steel':
       return route.name === '' ? '#/steel' : `#/steel/${encodeURIComponent(route.name)}`;
     case 'heat':

@@ -3,6 +3,12 @@ import { FiringPage } from './firings/firing.tsx';
 import { Firings } from './firings/firings.tsx';
 import { HeatPage } from './heat/heat.tsx';
 import { NotFound } from './not-found.tsx';
+import { BenchPage } from './pieces/bench.tsx';
+import { LabelPage } from './pieces/label.tsx';
+import { PieceByMark, PiecePage } from './pieces/piece.tsx';
+import { Pieces } from './pieces/pieces.tsx';
+import { RoutePage } from './pieces/route.tsx';
+import { Routes } from './pieces/routes.tsx';
 import type { Route } from './router.ts';
 import { SchedulePage } from './schedules/schedule.tsx';
 import { Schedules } from './schedules/schedules.tsx';
@@ -23,6 +29,20 @@ export function viewOf(route: Route): VNode {
       return <Schedules />;
     case 'schedule':
       return <SchedulePage key={route.id} id={route.id} />;
+    case 'bench':
+      return <BenchPage />;
+    case 'pieces':
+      return <Pieces />;
+    case 'piece':
+      return <PiecePage key={route.id} id={route.id} />;
+    case 'piece-by-mark':
+      return <PieceByMark key={route.mark} mark={route.mark} />;
+    case 'piece-label':
+      return <LabelPage key={route.id} id={route.id} />;
+    case 'routes':
+      return <Routes />;
+    case 'route':
+      return <RoutePage key={route.id} id={route.id} />;
     case 'steel':
       return <SteelPage key={route.name} name={route.name} />;
     case 'heat':

@@ -1,6 +1,7 @@
 /** Words of the shared parts and of the shell. */
 export const partWords = {
   back: 'Back',
+  temperaturesIn: 'Temperatures in',
   problemTitle: 'That did not work',
   problemCode: (code: string) => `Code: ${code}`,
   notReached: 'The hub did not answer. Check that it runs and that this screen is on its network.',
@@ -17,6 +18,9 @@ export const shellWords = {
   schedules: 'Schedules',
   steel: 'Steel',
   heat: 'Heat',
+  bench: 'Bench',
+  pieces: 'Pieces',
+  routes: 'Routes',
   setup: 'Setup',
   toNight: 'Night',
   toDay: 'Day',
