@@ -8,6 +8,7 @@ import { Button, LinkButton } from '../parts/button.tsx';
 import { Page } from '../parts/page.tsx';
 import { ProblemNote } from '../parts/problem.tsx';
 import { hrefTo } from '../router.ts';
+import { Basis } from '../schedules/basis.tsx';
 import { useShell } from '../shell.ts';
 import { firingWords } from '../words/firings.ts';
 import { Export } from './export.tsx';
@@ -81,6 +82,11 @@ function Known({ folder, error, reload }: KnownProps) {
         <FiringCurves folder={folder} unit={unit} />
         <SegmentTable firing={firing} unit={unit} />
         <Trust firing={firing} unit={unit} />
+        {firing.schedule.basis && (
+          <div class="firing-section">
+            <Basis basis={firing.schedule.basis} segments={firing.schedule.segments} />
+          </div>
+        )}
         <PaperTail folder={folder} />
         <div class="screen-only firing-rest">
           <Alarms alarms={alarms} />

@@ -11,6 +11,7 @@ import { hrefTo, navigate } from '../router.ts';
 import { useShell } from '../shell.ts';
 import { temperature } from '../words/format.ts';
 import { editorWords } from '../words/schedules.ts';
+import { Basis } from './basis.tsx';
 import { checkForm, ratingWarnings } from './check.ts';
 import { type FormAction, reduceForm, type ScheduleForm } from './form.ts';
 import { SegmentList } from './segment-list.tsx';
@@ -44,8 +45,11 @@ export function Editor({ start, stored }: EditorProps) {
       navigate({ view: 'schedules' });
     });
   };
-  const keep = (draft: ScheduleDraft) =>
-    stored ? api.changeSchedule(stored.id, draft) : api.createSchedule(draft);
+  // Typed numbers make a draft; where the schedule came from stays with it.
+  const keep = (typed: ScheduleDraft) => {
+    const draft = stored?.basis === undefined ? typed : { ...typed, basis: stored.basis };
+    return stored ? api.changeSchedule(stored.id, draft) : api.createSchedule(draft);
+  };
   return (
     <Page title={stored ? editorWords.editTitle(stored.name) : editorWords.newTitle} actions={<ToList />}>
       <form class="editor" onSubmit={save} noValidate>
@@ -75,6 +79,9 @@ export function Editor({ start, stored }: EditorProps) {
           <h2>{editorWords.preview}</h2>
           <PlanPreview name={form.name} segments={checked.readable} unit={form.unit} />
           {checked.readable.length < form.segments.length && <p class="aside">{editorWords.previewWaits}</p>}
+          {stored?.basis && (
+            <Basis basis={stored.basis} segments={checked.draft?.segments ?? stored.segments} />
+          )}
         </aside>
       </form>
     </Page>

@@ -44,13 +44,19 @@ function List({ schedules, reload }: ListProps) {
   const { api } = useShell();
   const [leaving, setLeaving] = useState<Schedule | null>(null);
   const press = useAction();
-  const duplicate = ({ note, displayUnit, segments, name }: Schedule) =>
+  const duplicate = ({ note, displayUnit, segments, name, basis }: Schedule) =>
     press.run(async () => {
       const copy = copyName(
         name,
         schedules.map((other) => other.name),
       );
-      const made = await api.createSchedule({ name: copy, note, displayUnit, segments });
+      const made = await api.createSchedule({
+        name: copy,
+        note,
+        displayUnit,
+        segments,
+        ...(basis === undefined ? {} : { basis }),
+      });
       navigate({ view: 'schedule', id: made.id });
     });
   const columns = columnsWith((schedule) => (

@@ -79,6 +79,16 @@ export const editorWords = {
   noSegments: 'Add at least one segment.',
 } as const;
 
+export const basisWords = {
+  title: 'Why these numbers',
+  from: (steel: string, millimetres: number, furnace: string) =>
+    `Worked out for ${steel}, ${Math.round(millimetres * 10) / 10} mm, in ${furnace}.`,
+  segment: (index: number, kind: string) => `Segment ${index + 1}: ${kind}`,
+  changed: 'Changed by hand since: this is not the reason of what stands there now.',
+  uncertainty: 'How far to trust it',
+  dataSheet: "Look up in the steel maker's data sheet first",
+} as const;
+
 export const MEDIUM_OPTIONS = {
   'still-air': 'Still air',
   furnace: 'In the furnace',
