@@ -17,7 +17,7 @@ export interface Estimates {
   readonly core: CoreTimes | null;
 }
 
-/** Instants, epoch ms; null: not within eight hours. */
+/** Instants, epoch ms; null: not within three hours. */
 export interface CoreTimes {
   readonly likely: number | null;
   readonly earliest: number | null;

@@ -35,11 +35,14 @@ export const NO_SNAPSHOT: Snapshot = {
 };
 
 const EVERY_MS = 10_000;
+/** A core is slow, and to follow it to its arrival costs ten outlooks. */
+const EVERY_WITH_CORE_MS = 30_000;
 
 /** Takes a snapshot when the last one is old, or of another segment. */
 export function takeSnapshot(c: FiringCase, state: FiringState): FiringState {
   const { at, index } = state.snapshot;
-  if (state.index === index && state.at - at < EVERY_MS) return state;
+  if (state.index === index && state.at - at < (state.load === null ? EVERY_MS : EVERY_WITH_CORE_MS))
+    return state;
   const { forecasters, load } = state;
   const startedAt = state.segments[state.index]?.startedAt ?? null;
   const long = startedAt === null ? null : longRate(state.longWindow, startedAt);

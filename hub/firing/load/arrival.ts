@@ -10,7 +10,7 @@ import { furnaceMeetings } from './place.ts';
 /** When the core of the slowest piece will be inside a band, under each assumption about the furnace. */
 
 /** Farther than this nobody plans by it, s. */
-const FARTHEST_SECONDS = 8 * 3600;
+const FARTHEST_SECONDS = 3 * 3600;
 
 /** The chamber from now on: straight to where it is going, and held there. */
 export interface ChamberAhead {
@@ -19,7 +19,7 @@ export interface ChamberAhead {
   readonly towards: number;
 }
 
-/** Seconds from when it was asked for; null: not within eight hours. */
+/** Seconds from when it was asked for; null: not within three hours. */
 export interface CoreArrival {
   readonly likely: number | null;
   readonly earliest: number | null;
