@@ -10,7 +10,7 @@ import { useAnswer } from '../parts/use-answer.ts';
 import { useShell } from '../shell.ts';
 import { compositionText } from '../steel/composition.ts';
 import { setupWords } from '../words/setup.ts';
-import { certificateWords } from '../words/setup-steels.ts';
+import { certificateWords, ownSteelWords } from '../words/setup-steels.ts';
 import { CertificateDialog } from './certificate-dialog.tsx';
 
 /** Certificates of one steel at a time, of a grade as of an own steel. */
@@ -76,7 +76,7 @@ function columnsWith(
   return [
     { key: 'heat', head: certificateWords.heat, cell: ({ heatNumber }) => heatNumber },
     { key: 'date', head: certificateWords.date, cell: ({ date }) => date ?? setupWords.none },
-    { key: 'made', head: certificateWords.steel, cell: ({ composition }) => compositionText(composition) },
+    { key: 'made', head: ownSteelWords.composition, cell: ({ composition }) => compositionText(composition) },
     { key: 'note', head: certificateWords.note, cell: ({ note }) => note || setupWords.none },
     {
       key: 'acts',

@@ -44,33 +44,35 @@ export function FitDialog({ furnace, state, onClose }: FitDialogProps) {
   );
   return (
     <Dialog title={fitWords.title(furnace.name)} onClose={onClose} closeWord={setupWords.cancel}>
-      <p class="aside">{fitWords.long}</p>
-      <p>
-        {fitWords.now}: {fitText(furnace.fit, unit)}
-      </p>
-      {furnace.fit && (
-        <div class="form-acts">
-          <Button
-            busy={press.busy}
-            onPress={() =>
-              press.run(async () => {
-                await api.setup.forgetFit(furnace.id);
-                onClose();
-              })
-            }
-          >
-            {fitWords.forget}
-          </Button>
-        </div>
-      )}
-      <ProblemNote error={press.error} />
-      {answer.state === 'waiting' && <p role="status">{setupWords.asking}</p>}
-      {answer.state === 'failed' && <ProblemNote error={answer.error} />}
-      {loads.length === 0 && <p>{fitWords.noLoad}</p>}
-      {answer.state === 'here' && answer.value.length === 0 && <p>{fitWords.noFiring}</p>}
-      {answer.state === 'here' && answer.value.length > 0 && loads.length > 0 && (
-        <FitForm furnace={furnace} state={state} firings={answer.value} loads={loads} onDone={onClose} />
-      )}
+      <div class="setup-part">
+        <p class="aside">{fitWords.long}</p>
+        <p>
+          {fitWords.now}: {fitText(furnace.fit, unit)}
+        </p>
+        {furnace.fit && (
+          <div class="form-acts">
+            <Button
+              busy={press.busy}
+              onPress={() =>
+                press.run(async () => {
+                  await api.setup.forgetFit(furnace.id);
+                  onClose();
+                })
+              }
+            >
+              {fitWords.forget}
+            </Button>
+          </div>
+        )}
+        <ProblemNote error={press.error} />
+        {answer.state === 'waiting' && <p role="status">{setupWords.asking}</p>}
+        {answer.state === 'failed' && <ProblemNote error={answer.error} />}
+        {loads.length === 0 && <p>{fitWords.noLoad}</p>}
+        {answer.state === 'here' && answer.value.length === 0 && <p>{fitWords.noFiring}</p>}
+        {answer.state === 'here' && answer.value.length > 0 && loads.length > 0 && (
+          <FitForm furnace={furnace} state={state} firings={answer.value} loads={loads} onDone={onClose} />
+        )}
+      </div>
     </Dialog>
   );
 }

@@ -25,7 +25,7 @@ export function FitFound({ found: { answer, flags, refusal }, unit, press, onKee
     [fitWords.source, answer.source],
   ] as const;
   return (
-    <section aria-labelledby="fit-found" role="status">
+    <section class="setup-part" aria-labelledby="fit-found" role="status">
       <h3 id="fit-found">{fitWords.found}</h3>
       <dl class="setup-facts">
         {facts.map(([name, value]) => (
