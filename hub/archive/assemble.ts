@@ -17,6 +17,7 @@ import { ownSteelPart } from './own-steels.ts';
 import { piecePart } from './pieces.ts';
 import { readingPart } from './readings.ts';
 import { refusalPart } from './refusals.ts';
+import { reviewPart } from './review.ts';
 import { routeTemplatePart } from './route-templates.ts';
 import { schedulePart } from './schedules.ts';
 import { shopPart } from './shop.ts';
@@ -51,6 +52,7 @@ export function assemble(open: OpenDatabase, options: ArchiveOptions): Archive {
     ...guarded(ownSteelPart(context)),
     ...guarded(certificatePart(context)),
     ...guarded(firingPart(context)),
+    ...guarded(reviewPart(context)),
     ...guarded(notePart(context)),
     ...guarded(piecePart(context)),
     ...guarded(observationPart(context)),

@@ -25,6 +25,7 @@ import type { AlarmStore } from './alarm-types.ts';
 import type { HotDayStore } from './hot-day-types.ts';
 import type { OwnSteelStore } from './own-steel-types.ts';
 import type { PieceStore } from './piece-types.ts';
+import type { ReviewStore } from './review-types.ts';
 
 export type { AlarmFilter, AlarmRow } from './alarm-types.ts';
 
@@ -106,7 +107,7 @@ export interface FiringFilter {
   readonly limit: number;
 }
 
-export interface Archive extends AirStore, PieceStore, AlarmStore, OwnSteelStore, HotDayStore {
+export interface Archive extends AirStore, PieceStore, AlarmStore, OwnSteelStore, HotDayStore, ReviewStore {
   readonly readings: ReadingStore;
 
   shop(): Shop;

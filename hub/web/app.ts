@@ -29,6 +29,7 @@ import { pieceTemplateRoutes } from './routes/pieces-templates.ts';
 import { planningRoutes } from './routes/planning.ts';
 import { probeHeatRoutes } from './routes/probe-heat.ts';
 import { recordRoutes } from './routes/record.ts';
+import { reviewRoutes } from './routes/review.ts';
 import { scheduleRoutes } from './routes/schedules.ts';
 import { shopRoutes } from './routes/shop.ts';
 import { steelRoutes } from './routes/steels.ts';
@@ -79,6 +80,7 @@ export function createApp(parts: WebParts, rules: GuardRules): OpenAPIHono {
     bindingRoutes,
     planningRoutes,
     scheduleRoutes,
+    reviewRoutes,
     firingRoutes,
     recordRoutes,
     probeHeatRoutes,
