@@ -1,4 +1,5 @@
 import { randomUUID } from 'node:crypto';
+import { lookup } from 'node:dns/promises';
 import type { IncomingMessage } from 'node:http';
 import { join } from 'node:path';
 import type { Duplex } from 'node:stream';
@@ -10,6 +11,10 @@ import { createExternalBroker } from './broker/external.ts';
 import type { MessageSource } from './broker/types.ts';
 import { createCommitter } from './intake/committer.ts';
 import { createIntake, type Intake } from './intake/intake.ts';
+import { HUB_DEAD, hubTopic } from './notify/beacon.ts';
+import { createNotifyDesk } from './notify/desk.ts';
+import { Notifier } from './notify/notifier.ts';
+import { createServiceManager } from './notify/service-manager.ts';
 import type { HubSettings } from './settings.ts';
 import type { Clock } from './time/clock.ts';
 import { ChangeBus } from './watch/changes.ts';
@@ -69,6 +74,17 @@ async function assemble(
   archive.forgetNodeStatus(clock.now());
   const faults = faultWatch(clock, log);
   const bus = new ChangeBus(faults.note);
+  const healthy = () => archive.alive() && faults.judging();
+  const notifier = new Notifier({
+    archive,
+    bus,
+    clock,
+    healthy,
+    lookup: async (host) => (await lookup(host, { all: true })).map(({ address }) => address),
+    jitter: Math.random,
+    // Reaching people is no judge: that it fails must not stop the heart that says that judging works.
+    onFault: (fault) => log.warn(fault, 'reaching people'),
+  });
   const watch = new Watch({
     archive,
     clock,
@@ -76,6 +92,7 @@ async function assemble(
     newId: randomUUID,
     simulated: settings.simulated,
     onFault: faults.note,
+    alsoFound: () => notifier.findings(),
   });
   const committer = createCommitter({
     archive,
@@ -90,9 +107,11 @@ async function assemble(
   watch.start();
   stops.push(() => watch.stop());
 
-  const broker = openBroker(parts, archive, intake);
+  const broker = openBroker(parts, archive, intake, () => notifier.settings.topicPrefix());
   stops.push(() => broker.source.stop());
   const { address } = await broker.source.start((message) => intake.accept(message));
+  notifier.start((topic, payload, options) => broker.source.publish(topic, payload, options));
+  stops.push(() => notifier.stop());
 
   const feed = new Feed({ archive, watch, bus, clock, epoch: randomUUID(), judging: faults.judging });
   feed.start();
@@ -104,6 +123,7 @@ async function assemble(
       watch,
       bus,
       clock,
+      notify: createNotifyDesk(notifier, archive, clock),
       catalogueChanged: () => {
         intake.refresh();
         broker.resubscribe();
@@ -126,6 +146,15 @@ async function assemble(
     mostMqttBytes: MOST_PACKET_BYTES,
   });
   stops.push(() => server.stop());
+  const manager = createServiceManager({
+    env: process.env,
+    clock,
+    healthy,
+    pid: process.pid,
+    onFault: (fault) => log.warn(fault, 'systemd-notify'),
+  });
+  await manager.ready();
+  stops.push(() => manager.stopping());
   const host = settings.bind.includes(':') ? `[${settings.bind}]` : settings.bind;
   return { wallUrl: `http://${host}:${server.port}/`, mqttAddress: address, stop };
 }
@@ -154,7 +183,12 @@ interface BrokerEnd {
 }
 
 /** The embedded broker, or a standard one by URL: the same intake either way. */
-function openBroker({ settings, clock, log }: HubParts, archive: Archive, intake: Intake): BrokerEnd {
+function openBroker(
+  { settings, clock, log }: HubParts,
+  archive: Archive,
+  intake: Intake,
+  topicPrefix: () => string,
+): BrokerEnd {
   if (settings.brokerUrl === null) {
     const source = createEmbeddedBroker({
       bind: settings.bind,
@@ -180,6 +214,7 @@ function openBroker({ settings, clock, log }: HubParts, archive: Archive, intake
     clientId: `soakwatch-${archive.shop().id}`,
     clock,
     subscriptions: () => intake.subscriptions(),
+    lastWill: () => ({ topic: hubTopic(topicPrefix()), payload: HUB_DEAD }),
     onFault: (fault) => log.warn(fault, 'the broker connection'),
   });
   return { source, handleStream: null, resubscribe: () => source.resubscribe() };

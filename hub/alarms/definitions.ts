@@ -114,6 +114,17 @@ export const ALARM_DEFINITIONS: Readonly<Record<AlarmKind, AlarmDefinition>> = {
     source:
       'common practice; the window is the setting rampStalledSeconds, progress is 2 °C or half the plan',
   }),
+  // Whoever stands at the wall sees everything else there: it comes last.
+  'notify-failed': warning({
+    rank: 90,
+    setpoint: {
+      from: 'rule',
+      name: 'six attempts in a row, or a refusal that waiting does not mend',
+      unit: '',
+    },
+    secondsToAct: 600,
+    source: 'common practice, no source; the on-delay is in the attempts: 155 s at the longest',
+  }),
 };
 
 /** Order of two alarms on a list: louder first, then older first. */

@@ -12,6 +12,7 @@ import { hotDayPart } from './hot-days.ts';
 import { intakePart } from './intake.ts';
 import { nodePart } from './nodes.ts';
 import { notePart } from './notes.ts';
+import { notifyPart } from './notify.ts';
 import { observationPart } from './observations.ts';
 import { ownSteelPart } from './own-steels.ts';
 import { piecePart } from './pieces.ts';
@@ -54,6 +55,7 @@ export function assemble(open: OpenDatabase, options: ArchiveOptions): Archive {
     ...guarded(firingPart(context)),
     ...guarded(reviewPart(context)),
     ...guarded(notePart(context)),
+    ...guarded(notifyPart(context)),
     ...guarded(piecePart(context)),
     ...guarded(observationPart(context)),
     ...guarded(routeTemplatePart(context, options.now)),

@@ -23,6 +23,7 @@ import type { Quantity } from '../contract/units.ts';
 import type { AirStore } from './air-types.ts';
 import type { AlarmStore } from './alarm-types.ts';
 import type { HotDayStore } from './hot-day-types.ts';
+import type { NotifyStore } from './notify-types.ts';
 import type { OwnSteelStore } from './own-steel-types.ts';
 import type { PieceStore } from './piece-types.ts';
 import type { ReviewStore } from './review-types.ts';
@@ -107,7 +108,7 @@ export interface FiringFilter {
   readonly limit: number;
 }
 
-export interface Archive extends AirStore, PieceStore, AlarmStore, OwnSteelStore, HotDayStore, ReviewStore {
+export interface Archive extends AirStore, PieceStore, AlarmStore, OwnSteelStore, HotDayStore, ReviewStore, NotifyStore {
   readonly readings: ReadingStore;
 
   shop(): Shop;

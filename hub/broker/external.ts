@@ -14,6 +14,8 @@ export interface ExternalBrokerOptions {
   readonly clock: Clock;
   /** Certificate authority that the broker's certificate is checked against, PEM; default the system's. */
   readonly ca?: string;
+  /** What the broker says for us when we are gone without a word; read at every connection. */
+  readonly lastWill?: () => { readonly topic: string; readonly payload: string };
   /** Default 60. Far above the time of a commit: a handler slower than this would lose the connection. */
   readonly keepaliveSeconds?: number;
   /** First and longest wait between attempts to reconnect, ms. Default 1 s and 30 s. */
@@ -54,6 +56,7 @@ export function createExternalBroker(options: ExternalBrokerOptions): ExternalBr
         client.options.reconnectPeriod = reconnectMs.first;
       });
       client.on('reconnect', () => {
+        Object.assign(client.options, willOf(options));
         const next = 2 * (client.options.reconnectPeriod ?? reconnectMs.first);
         client.options.reconnectPeriod = Math.min(next, reconnectMs.longest);
       });
@@ -95,8 +98,16 @@ function clientOptions(options: ExternalBrokerOptions, reconnectPeriod: number):
     reconnectOnConnackError: true,
     keepalive: options.keepaliveSeconds ?? 60,
     connectTimeout: options.connectTimeoutMs ?? 10_000,
+    ...willOf(options),
     ...(options.ca === undefined ? {} : { ca: options.ca }),
   };
+}
+
+/** Retained, so that whoever asks later is told too. */
+function willOf({ lastWill }: ExternalBrokerOptions): Pick<IClientOptions, 'will'> {
+  if (lastWill === undefined) return {};
+  const { topic, payload } = lastWill();
+  return { will: { topic, payload: Buffer.from(payload), qos: 1, retain: true } };
 }
 
 /** Makes the PUBACK of every message wait for `accept`. */

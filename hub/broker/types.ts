@@ -19,7 +19,7 @@ export interface InboundMessage {
  */
 export interface MessageSource {
   start(accept: (message: InboundMessage) => Promise<void>): Promise<{ readonly address: string }>;
-  /** Publishes for the hub itself (later: the siren). */
+  /** Publishes for the hub itself: the stack light, the siren, the heartbeat. */
   publish(topic: string, payload: string, options: { qos: 0 | 1; retain: boolean }): Promise<void>;
   stop(): Promise<void>;
 }

@@ -32,6 +32,7 @@ export const ALARM_KINDS = [
   'overshoot-ahead',
   'soak-stalled',
   'ramp-stalled',
+  'notify-failed',
 ] as const;
 export const AlarmKind = z.enum(ALARM_KINDS).meta({ id: 'AlarmKind' });
 export type AlarmKind = z.infer<typeof AlarmKind>;

@@ -27,6 +27,8 @@ interface WatchParts {
   readonly newId: () => string;
   readonly simulated: boolean;
   readonly onFault: (fault: unknown) => void;
+  /** What others than the judges find: that people are not reached. */
+  readonly alsoFound?: () => readonly Finding[];
 }
 
 interface NodeTold {
@@ -96,7 +98,8 @@ export class Watch {
     const now = this.#parts.clock.now();
     this.#flushPast();
     const shop = withoutEchoes(this.#shop.findings(now), this.alarms.open());
-    const findings = [...shop, ...this.firings.advance(now)];
+    const others = this.#parts.alsoFound?.() ?? [];
+    const findings = [...shop, ...this.firings.advance(now), ...others];
     this.alarms.judge(now - this.#startedAt < SETTLING_MS ? this.#settled(findings) : findings, now);
   }
 

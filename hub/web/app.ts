@@ -22,6 +22,7 @@ import { firingRoutes } from './routes/firings.ts';
 import { furnaceFitRoutes } from './routes/furnace-fit.ts';
 import { furnaceRoutes } from './routes/furnaces.ts';
 import { nodeRoutes } from './routes/nodes.ts';
+import { notifyRoutes } from './routes/notify.ts';
 import { pieceRoutes } from './routes/pieces.ts';
 import { pieceBenchRoutes } from './routes/pieces-bench.ts';
 import { pieceObservationRoutes } from './routes/pieces-observations.ts';
@@ -93,6 +94,7 @@ export function createApp(parts: WebParts, rules: GuardRules): OpenAPIHono {
     computeRoutes,
     steelRoutes,
     certificateRoutes,
+    notifyRoutes,
   ]) {
     add(app, parts);
   }

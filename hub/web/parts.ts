@@ -2,6 +2,7 @@ import type { Archive } from '../archive/types.ts';
 import type { Clock } from '../time/clock.ts';
 import type { ChangeBus } from '../watch/changes.ts';
 import type { Watch } from '../watch/watch.ts';
+import type { NotifyPort } from './notify-port.ts';
 
 /** What the web layer is given by the composition root. */
 export interface WebParts {
@@ -9,6 +10,8 @@ export interface WebParts {
   readonly watch: Watch;
   readonly bus: ChangeBus;
   readonly clock: Clock;
+  /** Reaches people who are not at the wall. */
+  readonly notify: NotifyPort;
   /** Channels or bindings changed: intake reads its catalogue again. */
   readonly catalogueChanged: () => void;
   /** Where the MQTT side listens, for the first visit's explanation. */

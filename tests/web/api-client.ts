@@ -1,3 +1,5 @@
+import { createNotifyDesk } from '../../hub/notify/desk.ts';
+import { Notifier } from '../../hub/notify/notifier.ts';
 import { createApp } from '../../hub/web/app.ts';
 import { makeShop, type TestShop } from '../harness/shop.ts';
 
@@ -21,12 +23,20 @@ export interface Api extends TestShop {
 export function makeApi(): Api {
   const shop = makeShop();
   let changed = 0;
+  const notifier = new Notifier({
+    ...shop,
+    lookup: async () => [],
+    jitter: () => 0,
+    healthy: () => true,
+    onFault: (fault) => shop.faults.push(fault),
+  });
   const app = createApp(
     {
       archive: shop.archive,
       watch: shop.watch,
       bus: shop.bus,
       clock: shop.clock,
+      notify: createNotifyDesk(notifier, shop.archive, shop.clock),
       catalogueChanged: () => {
         changed += 1;
       },

@@ -7,6 +7,7 @@ import { sql as pieces } from './006-pieces.ts';
 import { sql as alarmJournal } from './007-alarm-journal.ts';
 import { sql as air } from './008-air.ts';
 import { sql as scheduleBasis } from './009-schedule-basis.ts';
+import { sql as notify } from './010-notify.ts';
 
 /** In order: the n-th brings a file to version n. Released migrations never change; add the next one. */
 export const MIGRATIONS: readonly string[] = [
@@ -19,4 +20,5 @@ export const MIGRATIONS: readonly string[] = [
   alarmJournal,
   air,
   scheduleBasis,
+  notify,
 ];

@@ -2,6 +2,7 @@ import type { AlarmKind, Params } from '../alarm.ts';
 import type { DisplayUnit } from '../schedule.ts';
 import { AIR_MESSAGES, AIR_TITLES } from './en-air-alarms.ts';
 import { guidanceFor } from './en-guidance.ts';
+import { notifyFailedWords } from './en-notify.ts';
 import { probeCause, probeMessage, probeTitle } from './en-probe.ts';
 import { difference, duration, elapsed, numberOf, rate, temperature, textOf } from './format.ts';
 import type { AlarmWords } from './types.ts';
@@ -20,6 +21,7 @@ const TITLES: Readonly<Record<AlarmKind, (params: Params) => string>> = {
   'overshoot-ahead': () => 'Overshoot ahead',
   'soak-stalled': () => 'Soak stalled',
   'ramp-stalled': () => 'Ramp stalled',
+  'notify-failed': notifyFailedWords.title,
 };
 
 function blindMessage(params: Params): string {
@@ -87,6 +89,7 @@ const MESSAGES: Readonly<Record<AlarmKind, Message>> = {
   'overshoot-ahead': aheadMessage,
   'soak-stalled': soakMessage,
   'ramp-stalled': rampMessage,
+  'notify-failed': notifyFailedWords.message,
 };
 
 /** Title, message and guidance of an alarm or a finding. */

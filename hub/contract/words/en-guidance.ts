@@ -1,5 +1,6 @@
 import type { AlarmKind, Params } from '../alarm.ts';
 import { AIR_GUIDANCE, DEFER } from './en-air-guidance.ts';
+import { notifyFailedWords } from './en-notify.ts';
 import { probeGuidance } from './en-probe.ts';
 
 /**
@@ -72,6 +73,7 @@ const GUIDANCE: Readonly<Record<AlarmKind, (params: Params) => readonly string[]
   'overshoot-ahead': overshootAhead,
   'soak-stalled': stalled,
   'ramp-stalled': stalled,
+  'notify-failed': () => notifyFailedWords.guidance,
 };
 
 /** The steps for an alarm, in order. */

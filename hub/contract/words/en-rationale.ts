@@ -53,6 +53,12 @@ const RATIONALE: Readonly<Record<AlarmKind, RationaleWords>> = {
     consequence: 'The target is not reached; gas may run without a flame.',
     action: 'Look at the burner: flame out, shut the gas at once.',
   },
+  'notify-failed': {
+    name: 'Nobody is told',
+    cause: 'Address, network, password or the service of a way of reaching people fails.',
+    consequence: 'Whoever is away from the wall is not called when something is wrong.',
+    action: 'Stay at the wall; mend the way under Setup and test it.',
+  },
 };
 
 export function rationaleWords(kind: AlarmKind): RationaleWords {
