@@ -82,7 +82,9 @@ describe('ventilation by the way', () => {
   });
 
   it('takes the air from outside for the background of a shop that was never seen at rest', () => {
-    const run = runDay().on(30, working).on(60, falling(50, 30, 8), []);
+    const run = runDay()
+      .on(30, working)
+      .on(60, falling(50, 30, 8), []);
     const [measured] = dayDecays(run.state);
     expect(measured?.backgroundPpm).toBe(0);
     expect(measured?.fit.conditions.find(({ code }) => code === 'background-steady')?.held).toBe(false);
