@@ -3,7 +3,7 @@ import type { Gap } from '../../hub/contract/reading.ts';
 import { chartWords } from '../words/charts.ts';
 import type { Ink } from './ink.ts';
 import { type PlacedMark, placeMarks } from './marks.ts';
-import type { ChartMark } from './types.ts';
+import type { ChartMark, ForetoldPoint } from './types.ts';
 
 /** What is drawn on the canvas beside the curves: gaps, the now-line, marks. */
 
@@ -13,10 +13,13 @@ export interface Overlay {
   readonly marks: readonly ChartMark[];
   /** Epoch ms; null: none. */
   readonly now: number | null;
+  /** The band of the forecast in the display unit; empty: none. */
+  readonly foretold: readonly Pick<ForetoldPoint, 'at' | 'low' | 'high'>[];
 }
 
 /** Under the curves: gaps as hatched stretches, so that "nothing measured" is a thing one sees. */
-export function drawUnder(plot: uPlot, { ink, gaps }: Overlay): void {
+export function drawUnder(plot: uPlot, { ink, gaps, foretold }: Overlay): void {
+  drawForetold(plot, ink, foretold);
   const { ctx } = plot;
   const { top, height, left, width } = plot.bbox;
   for (const gap of gaps) {
@@ -37,6 +40,26 @@ export function drawUnder(plot: uPlot, { ink, gaps }: Overlay): void {
     ctx.stroke();
     ctx.restore();
   }
+}
+
+/** The band of the forecast: a shade, since it is no measurement, and lines would read as one. */
+function drawForetold(plot: uPlot, ink: Ink, points: Overlay['foretold']): void {
+  const { ctx } = plot;
+  const { top, height, left, width } = plot.bbox;
+  if (points.length < 2) return;
+  ctx.save();
+  ctx.beginPath();
+  ctx.rect(left, top, width, height);
+  ctx.clip();
+  ctx.beginPath();
+  for (const { at, high } of points) ctx.lineTo(plot.valToPos(at, 'x', true), plot.valToPos(high, 'y', true));
+  for (const { at, low } of points.toReversed())
+    ctx.lineTo(plot.valToPos(at, 'x', true), plot.valToPos(low, 'y', true));
+  ctx.closePath();
+  ctx.globalAlpha = 0.35;
+  ctx.fillStyle = ink.ink2;
+  ctx.fill();
+  ctx.restore();
 }
 
 /** Over the curves: the now-line, then the marks at the top. */

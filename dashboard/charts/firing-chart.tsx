@@ -1,13 +1,15 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { PlanPoint } from '../../hub/contract/firing.ts';
 import type { DisplayUnit } from '../../hub/contract/schedule.ts';
+import { fromBase } from '../../hub/contract/units.ts';
 import { scheme } from '../theme/scheme.ts';
 import { chartWords } from '../words/charts.ts';
+import { unitNamed } from '../words/format.ts';
 import { ChartKey } from './chart-key.tsx';
 import { toColumns } from './columns.ts';
 import { ChartPainter, type Picture } from './painter.ts';
 import { chartSummary } from './summary.ts';
-import type { ChartMark, ChartSeries, TimeWindow } from './types.ts';
+import type { ChartMark, ChartSeries, ForetoldPoint, TimeWindow } from './types.ts';
 import { useExploring } from './use-exploring.tsx';
 
 export interface FiringChartProps {
@@ -18,6 +20,8 @@ export interface FiringChartProps {
   readonly marks: readonly ChartMark[];
   /** The whole time to show, epoch ms. */
   readonly whole: TimeWindow;
+  /** The forecast and its band. */
+  readonly foretold?: readonly ForetoldPoint[];
   /** Draws the now-line. */
   readonly now?: number;
   /** Zoom, pan and a cursor; without it the chart is a picture. */
@@ -26,6 +30,11 @@ export interface FiringChartProps {
   readonly fromStart?: boolean;
   /** What the chart is called for people who do not see it. */
   readonly name: string;
+}
+
+function inUnit(points: readonly ForetoldPoint[], unit: DisplayUnit): Picture['foretold'] {
+  const shown = unitNamed(unit);
+  return points.map(({ at, low, high }) => ({ at, low: fromBase(low, shown), high: fromBase(high, shown) }));
 }
 
 /** Plan with its tolerance band, the measured curves, gaps as gaps, marks with shape and words. */
@@ -38,7 +47,8 @@ export function FiringChart(props: FiringChartProps) {
   const host = useRef<HTMLDivElement>(null);
   const painter = useRef<ChartPainter | null>(null);
   const exploring = useExploring({ columns, series, marks, unit, window, whole, setZoom, painter, host });
-  const picture: Picture = { columns, gaps, marks, window, now: props.now ?? null };
+  const foretold = useMemo(() => inUnit(props.foretold ?? [], unit), [props.foretold, unit]);
+  const picture: Picture = { columns, gaps, marks, window, now: props.now ?? null, foretold };
   const roles = series.map((curve) => curve.role).join();
 
   // A new chart only for other curves: everything else is set on the one that is there.

@@ -18,6 +18,14 @@ export interface ChartMark {
   readonly words: string;
 }
 
+/** Where a curve will lie with 80 %, in base units: drawn as a shade beside it. */
+export interface ForetoldPoint {
+  readonly at: number;
+  readonly celsius: number;
+  readonly low: number;
+  readonly high: number;
+}
+
 /** A stretch of time, epoch ms. */
 export interface TimeWindow {
   readonly from: number;

@@ -2,7 +2,7 @@ import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { LiveFiring } from '../../hub/contract/live.ts';
 import type { Channel } from '../../hub/contract/shop.ts';
 import { FiringChart } from '../charts/firing-chart.tsx';
-import type { ChartMark, ChartSeries, TimeWindow } from '../charts/types.ts';
+import type { ChartMark, ChartSeries, ForetoldPoint, TimeWindow } from '../charts/types.ts';
 import { gapsUntil } from '../feed/series.ts';
 import { useShell } from '../shell.ts';
 import { wallWords } from '../words/wall.ts';
@@ -42,7 +42,8 @@ export function LaneChart({ lane, live }: LaneChartProps) {
         name={wallWords.chartName(lane.furnace.name)}
         unit={unit}
         plan={plan}
-        series={series}
+        series={[...series, forecastCurve(live)]}
+        foretold={live.judgement.forecast?.points ?? NOTHING_FORETOLD}
         marks={marks}
         whole={wholeOf(live, now)}
         now={now}
@@ -64,6 +65,15 @@ function curveOf(
     readings: known.readings,
     gaps: gapsUntil(known, now, channel.staleAfterSeconds * 1000),
   };
+}
+
+const NOTHING_FORETOLD: readonly ForetoldPoint[] = [];
+
+/** Always there, and empty while nothing is foretold: a curve that comes and goes would make a new chart each time. */
+function forecastCurve({ judgement }: LiveFiring): ChartSeries {
+  const points = judgement.forecast?.points ?? NOTHING_FORETOLD;
+  const readings = points.map(({ at, celsius }) => ({ at, value: celsius, quality: 'good' as const }));
+  return { label: wallWords.forecast, role: 'forecast', readings, gaps: [] };
 }
 
 function wholeOf({ firing, judgement }: LiveFiring, now: number): TimeWindow {

@@ -1,7 +1,7 @@
 import type { LiveFiring } from '../../hub/contract/live.ts';
 import { words } from '../../hub/contract/words/words.ts';
 import { useShell } from '../shell.ts';
-import { unbroken } from '../words/format.ts';
+import { temperature, unbroken } from '../words/format.ts';
 import { clockDuration, timeOfDay } from '../words/time.ts';
 import { wallWords } from '../words/wall.ts';
 import { HeatRow } from './heat-row.tsx';
@@ -25,6 +25,7 @@ export function LaneView({ lane }: { readonly lane: Lane }) {
         </p>
         {live && <Move live={live} />}
         <HeatRow lane={lane} />
+        {live && <CoreLine live={live} />}
       </div>
       {live && <LaneChart key={live.firing.id} lane={lane} live={live} />}
       {live ? <RunningActions furnace={furnace} live={live} /> : <IdleActions furnace={furnace} />}
@@ -38,9 +39,23 @@ function Move({ live }: { readonly live: LiveFiring }) {
   const { code, params } = live.judgement.nextMove;
   return (
     <p class={isActNow(code) ? 'move move-now' : 'move'}>
-      <span class="value">{unbroken(words('en').nextMove(code, params, unit))}</span>
+      <span class="value">
+        {unbroken(words(feed.state.value?.shop.settings.language ?? 'en').nextMove(code, params, unit))}
+      </span>
     </p>
   );
+}
+
+/** The middle of the slowest piece, and that the soak clock goes by it. */
+function CoreLine({ live: { judgement } }: { readonly live: LiveFiring }) {
+  const { feed } = useShell();
+  const unit = feed.state.value?.shop.settings.displayUnit ?? 'Cel';
+  const slowest = judgement.pieces.find(({ part }) => part !== 'quickest');
+  if (slowest === undefined) return null;
+  const { mark, coreCelsius } = slowest;
+  const core =
+    coreCelsius === null ? wallWords.coreUnknown(mark) : wallWords.core(mark, temperature(coreCelsius, unit));
+  return <p class="lane-core">{`${core} · ${judgement.soakClockText}`}</p>;
 }
 
 function Progress({ live }: { readonly live: LiveFiring }) {

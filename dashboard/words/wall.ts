@@ -31,6 +31,9 @@ export const wallWords = {
   endsAt: (time: string) => `ends ${time}`,
   chartName: (furnace: string) => `Firing in ${furnace}`,
   measured: 'measured',
+  forecast: 'forecast',
+  core: (mark: string, core: string) => `core of ${mark}: ${core}, computed`,
+  coreUnknown: (mark: string) => `core of ${mark}: not known now`,
 
   start: 'Start',
   startName: (furnace: string) => `Start a firing in ${furnace}`,
