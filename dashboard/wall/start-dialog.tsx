@@ -9,6 +9,8 @@ import { useAnswer } from '../parts/use-answer.ts';
 import { hrefTo, NEW_SCHEDULE } from '../router.ts';
 import { useShell } from '../shell.ts';
 import { wallWords } from '../words/wall.ts';
+import { heatsDue, loadOf, meantFor, toggled } from './start-load.ts';
+import { PieceChoice, StartFaults } from './start-pieces.tsx';
 import { WallDialog } from './wall-dialog.tsx';
 
 interface StartProps {
@@ -74,18 +76,31 @@ interface CheckProps {
 function CheckAndStart({ furnace, schedule, onOther, onStarted }: CheckProps) {
   const { api } = useShell();
   const press = useAction();
+  // Without the bench list a firing starts as it always did: with no piece named.
+  const { answer } = useAnswer('bench', () => api.pieces.bench());
+  const bench = answer.state === 'here' ? answer.value : null;
+  const [picked, setPicked] = useState<ReadonlySet<string> | null>(null);
+  const due = bench === null ? [] : heatsDue(bench, schedule);
+  const chosen = picked ?? (bench === null ? new Set<string>() : meantFor(bench, schedule));
+  const pieces = loadOf(due, chosen);
+  const plan = useAnswer(pieces.map(({ pieceId }) => pieceId).join(' '), () =>
+    api.pieces.checkPlan({ furnaceId: furnace.id, scheduleId: schedule.id, pieces }),
+  );
+  const faults = plan.answer.state === 'here' ? plan.answer.value.faults : [];
   const start = () =>
     press.run(async () => {
-      await api.startFiring({ furnaceId: furnace.id, scheduleId: schedule.id });
+      await api.startFiring({ furnaceId: furnace.id, scheduleId: schedule.id, pieces });
       onStarted();
     });
   return (
     <>
       <PlanPreview name={schedule.name} segments={schedule.segments} unit={schedule.displayUnit} />
+      <PieceChoice due={due} chosen={chosen} onToggle={(id) => setPicked(toggled(chosen, id))} />
+      <StartFaults faults={faults} />
       <ProblemNote error={press.error} />
       <div class="dialog-acts">
         <Button size="wall" tone="main" busy={press.busy} onPress={start}>
-          {wallWords.start}
+          {faults.length > 0 ? wallWords.startAnyway : wallWords.start}
         </Button>
         <Button size="wall" onPress={onOther}>
           {wallWords.otherSchedule}

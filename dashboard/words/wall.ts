@@ -36,6 +36,10 @@ export const wallWords = {
   coreUnknown: (mark: string) => `core of ${mark}: not known now`,
 
   start: 'Start',
+  startAnyway: 'Start all the same',
+  whichPieces: 'Which pieces go in?',
+  planWrong: 'Wrong:',
+  planDoubt: 'In doubt:',
   startName: (furnace: string) => `Start a firing in ${furnace}`,
   startTitle: (furnace: string) => `Start in ${furnace}: which schedule?`,
   startCheck: (schedule: string) => `Start "${schedule}"?`,
