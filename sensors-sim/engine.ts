@@ -1,8 +1,8 @@
 /** The shop with its nodes: moves time on and says what each node reads and whether it is on the network. */
-import type { Behaviour } from './behaviours/behaviour.ts';
+import { type Behaviour, requireFitted } from './behaviours/behaviour.ts';
 import { SensorFaults } from './behaviours/sensor-faults.ts';
 import { SimError } from './errors.ts';
-import { NODE_NAMES, type NodeName } from './node-names.ts';
+import { type Fitting, NODE_NAMES, type NodeName } from './node-names.ts';
 import { Shop, type ShopOptions } from './shop.ts';
 import { isCutOff, LinkEffects } from './wire/link-effects.ts';
 import { formatPack, type NodeSample } from './wire/pack.ts';
@@ -11,6 +11,8 @@ import { formatPack, type NodeSample } from './wire/pack.ts';
 export interface EngineOptions extends ShopOptions {
   /** Length of a step, seconds; the shop divides it further. Default 1. */
   readonly stepSeconds?: number;
+  /** What the shop has beyond the usual channels. Default nothing. */
+  readonly fittings?: readonly Fitting[];
 }
 
 /** What one node has to do after a step. */
@@ -29,7 +31,10 @@ export class Engine {
   readonly #faults: SensorFaults;
   readonly #links: ReadonlyMap<NodeName, LinkEffects>;
 
-  /** @throws SimError `bad-option` for a step that is not a whole number of milliseconds above 0 */
+  /**
+   * @throws SimError `bad-option` for a step that is not a whole number of milliseconds above 0, `bad-behaviour`
+   *   for a fault of a sensor that the shop is not fitted with
+   */
   constructor(options: EngineOptions) {
     const stepSeconds = options.stepSeconds ?? 1;
     if (!(stepSeconds > 0 && Number.isInteger(stepSeconds * 1000))) {
@@ -38,7 +43,9 @@ export class Engine {
     this.stepSeconds = stepSeconds;
     this.#behaviours = options.behaviours ?? [];
     this.shop = new Shop(options);
-    this.#faults = new SensorFaults(this.#behaviours);
+    const fittings = options.fittings ?? [];
+    requireFitted(this.#behaviours, fittings);
+    this.#faults = new SensorFaults(this.#behaviours, fittings);
     this.#links = new Map(
       NODE_NAMES.map((node) => [node, new LinkEffects(this.#behaviours, node, options.seed)] as const),
     );

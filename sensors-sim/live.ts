@@ -2,10 +2,11 @@
 import type { Behaviour } from './behaviours/behaviour.ts';
 import { Engine } from './engine.ts';
 import { type HistoryOptions, plannedHistory } from './history.ts';
-import { NODE_NAMES, type NodeName } from './node-names.ts';
+import { type Fitting, NODE_NAMES, type NodeName } from './node-names.ts';
 import { EndlessAgenda } from './operators/agenda.ts';
 import type { FurnaceEvent } from './operators/firing-desk.ts';
 import { seededRandom } from './random.ts';
+import type { Label, Truth } from './truth/truth.ts';
 import { formatPack, type NodeSample } from './wire/pack.ts';
 import type { Uplink } from './wire/uplink.ts';
 
@@ -21,6 +22,8 @@ export interface LiveOptions {
   /** Spacing of the readings of the past, whole seconds. */
   readonly historyEverySeconds: number;
   readonly uplinks: ReadonlyMap<NodeName, Uplink>;
+  /** What the shop has beyond the usual channels. Default nothing. */
+  readonly fittings?: readonly Fitting[];
 }
 
 /** Samples in one pack of the past. */
@@ -36,12 +39,29 @@ export class LiveShop {
     const { seed, liveMs, behaviours } = options;
     const { startMs, firings } = plannedHistory(seed, liveMs, options.history);
     const agenda = new EndlessAgenda(firings, seededRandom(seed, 'invented firings'));
-    this.#engine = new Engine({ seed, startMs, agenda, behaviours, behavioursFromMs: liveMs });
+    this.#engine = new Engine({
+      seed,
+      startMs,
+      agenda,
+      behaviours,
+      behavioursFromMs: liveMs,
+      fittings: options.fittings ?? [],
+    });
   }
 
   /** What the operators have done so far, the past included. */
   get events(): readonly FurnaceEvent[] {
     return this.#engine.shop.events;
+  }
+
+  /** What truly happened so far. */
+  get labels(): readonly Label[] {
+    return this.#engine.shop.labels;
+  }
+
+  /** The truth now, for the side channel. */
+  truth(): Truth {
+    return this.#engine.shop.truth();
   }
 
   get nowMs(): number {

@@ -1,9 +1,11 @@
 /** The simulated shop as a program: `node sensors-sim/main.js --help`. */
+import { listBehaviours } from './behaviours/behaviour.ts';
 import { SimError } from './errors.ts';
 import { historyPlan } from './history.ts';
 import { LiveShop } from './live.ts';
 import { NODE_NAMES, type NodeName } from './node-names.ts';
 import { HELP, readSettings, type SimSettings } from './options.ts';
+import { TruthFeed } from './truth/truth-feed.ts';
 import { MqttLink } from './wire/mqtt-link.ts';
 import { statusTopic } from './wire/pack.ts';
 import { Uplink } from './wire/uplink.ts';
@@ -53,12 +55,24 @@ function run(settings: SimSettings): void {
   }
   say(`history-plan ${JSON.stringify(plan)}`);
   const uplinks = buildUplinks(settings);
-  const { speed, behaviours, historyEverySeconds } = settings;
-  const shop = new LiveShop({ seed, liveMs, speed, behaviours, history, historyEverySeconds, uplinks });
+  const { speed, behaviours, fittings, historyEverySeconds } = settings;
+  const shop = new LiveShop({
+    seed,
+    liveMs,
+    speed,
+    behaviours,
+    history,
+    historyEverySeconds,
+    uplinks,
+    fittings,
+  });
   shop.publishHistory();
   for (const uplink of uplinks.values()) uplink.start();
   say(`Simulated shop, seed ${seed}, speed ${speed}, publishing to ${settings.mqttUrl}`);
-  goLive(shop, uplinks, behind(liveMs));
+  const link = new MqttLink({ url: settings.mqttUrl, clientId: 'soakwatch-sim-truth', will: null });
+  const truth = settings.truth ? new TruthFeed(link) : null;
+  truth?.start();
+  goLive(shop, uplinks, truth, behind(liveMs));
 }
 
 /** A start just given or just now is caught up with; any other instant is a clock of its own. */
@@ -68,12 +82,18 @@ function behind(liveMs: number): number {
 }
 
 /** @param behindMs how much of the live time has passed already while the past was computed */
-function goLive(shop: LiveShop, uplinks: ReadonlyMap<NodeName, Uplink>, behindMs: number): void {
+function goLive(
+  shop: LiveShop,
+  uplinks: ReadonlyMap<NodeName, Uplink>,
+  truth: TruthFeed | null,
+  behindMs: number,
+): void {
   // The monotonic clock: a shop must not jump when somebody sets the computer's time.
   const beganMs = performance.now() - behindMs;
   let told = shop.events.length;
   const timer = setInterval(() => {
     shop.advance(performance.now() - beganMs);
+    truth?.tell(shop);
     // For whoever plays the smith beside the simulated shop: the demonstration presses the wall's buttons.
     for (; told < shop.events.length; told += 1) say(`event ${JSON.stringify(shop.events[told])}`);
   }, TICK_MS);
@@ -83,7 +103,7 @@ function goLive(shop: LiveShop, uplinks: ReadonlyMap<NodeName, Uplink>, behindMs
     stopping = true;
     clearInterval(timer);
     setTimeout(() => process.exit(0), FAREWELL_MS).unref();
-    await Promise.all([...uplinks.values()].map((uplink) => uplink.stop()));
+    await Promise.all([...[...uplinks.values()].map((uplink) => uplink.stop()), truth?.stop()]);
     process.exit(0);
   };
   process.on('SIGINT', () => void stop());
@@ -94,6 +114,7 @@ function main(): void {
   try {
     const settings = readSettings(process.argv.slice(2));
     if (settings.help) say(HELP);
+    else if (settings.listBehaviours) say(listBehaviours());
     else run(settings);
   } catch (error) {
     if (!(error instanceof SimError)) throw error;

@@ -1,8 +1,9 @@
 /** The command line of the simulated shop. */
 import { parseArgs } from 'node:util';
-import { BEHAVIOUR_NAMES, type Behaviour } from './behaviours/behaviour.ts';
+import { BEHAVIOUR_NAMES, type Behaviour, requireFitted } from './behaviours/behaviour.ts';
 import { parseBehaviour } from './behaviours/parse-behaviour.ts';
 import { SimError } from './errors.ts';
+import { FITTINGS, type Fitting } from './node-names.ts';
 import { type FurnaceName, PLANS, type Plan } from './plans.ts';
 
 /** What the command line asks for. */
@@ -20,6 +21,10 @@ export interface SimSettings {
   readonly liveMs: number | undefined;
   readonly bufferLimit: number;
   readonly printPlan: boolean;
+  readonly fittings: readonly Fitting[];
+  /** Publish the truth on its own topics. */
+  readonly truth: boolean;
+  readonly listBehaviours: boolean;
   readonly help: boolean;
 }
 
@@ -36,6 +41,9 @@ Prints 'history-plan {...}' at the start and 'event {...}' when a firing starts,
   --history-every-seconds N  spacing of the readings of the past, 1 to 60 (5)
   --behaviour B              name[:parameter=value,...]@startMinute, may be repeated
                              ${BEHAVIOUR_NAMES.join(', ')}
+  --list-behaviours          print each with its parameters and what it does, and stop
+  --fit F,...                channels beyond the usual ones: ${FITTINGS.join(', ')}
+  --truth                    publish what no sensor knows under truth/, which no hub reads
   --forge-plan NAME          what the forge is doing at the start, or 'none' (forge-anneal)
   --oven-plan NAME           what the oven is doing at the start, or 'none' (oven-temper)
                              ${PLAN_NAMES}
@@ -54,18 +62,24 @@ Prints 'history-plan {...}' at the start and 'event {...}' when a firing starts,
  */
 export function readSettings(args: readonly string[]): SimSettings {
   const flags = parse(args);
+  const behaviours = flags.behaviour.map(parseBehaviour);
+  const fittings = fittingsOf(flags.fit);
+  requireFitted(behaviours, fittings);
   return {
     mqttUrl: mqttUrl(flags.mqtt),
     speed: number('--speed', flags.speed, 0.1, 3600),
     seed: wholeNumber('--seed', flags.seed, 0, 4_294_967_295),
     historyHours: number('--history-hours', flags['history-hours'], 0, 48),
     historyEverySeconds: wholeNumber('--history-every-seconds', flags['history-every-seconds'], 1, 60),
-    behaviours: flags.behaviour.map(parseBehaviour),
+    behaviours,
     forgePlan: planOf('--forge-plan', flags['forge-plan'], 'forge'),
     ovenPlan: planOf('--oven-plan', flags['oven-plan'], 'oven'),
     liveMs: flags['now-ms'] === undefined ? undefined : instant(flags['now-ms']),
     bufferLimit: wholeNumber('--buffer', flags.buffer, 100, 1_000_000),
     printPlan: flags['print-plan'],
+    fittings,
+    truth: flags.truth,
+    listBehaviours: flags['list-behaviours'],
     help: flags.help,
   };
 }
@@ -88,6 +102,9 @@ function parse(args: readonly string[]) {
         'now-ms': { type: 'string' },
         buffer: { type: 'string', default: '20000' },
         'print-plan': { type: 'boolean', default: false },
+        'list-behaviours': { type: 'boolean', default: false },
+        fit: { type: 'string', multiple: true, default: [] },
+        truth: { type: 'boolean', default: false },
         help: { type: 'boolean', default: false },
       },
     }).values;
@@ -119,6 +136,16 @@ function mqttUrl(text: string): string {
   const protocol = URL.canParse(text) ? new URL(text).protocol : '';
   if (['mqtt:', 'mqtts:', 'ws:', 'wss:'].includes(protocol)) return text;
   throw new SimError('bad-flag', `--mqtt takes a URL such as mqtt://127.0.0.1:1883, not '${text}'`);
+}
+
+function fittingsOf(texts: readonly string[]): readonly Fitting[] {
+  return texts
+    .flatMap((text) => text.split(','))
+    .map((text) => {
+      const found = FITTINGS.find((each) => each === text.trim());
+      if (found !== undefined) return found;
+      throw new SimError('bad-flag', `--fit takes ${FITTINGS.join(', ')}, not '${text}'`);
+    });
 }
 
 function planOf(flag: string, text: string | undefined, furnace: FurnaceName): Plan | null | undefined {

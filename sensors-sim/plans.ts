@@ -1,6 +1,6 @@
 /** The firings that the simulated shop knows, as plain data. Temperatures are trade habit, loads invented. */
 import type { Segment } from '../hub/contract/schedule.ts';
-import type { LoadSize } from './plant/steel-load.ts';
+import type { PieceSize } from './plant/steel-piece.ts';
 
 export type FurnaceName = 'forge' | 'oven';
 
@@ -14,7 +14,8 @@ export interface Plan {
   readonly furnace: FurnaceName;
   readonly kind: FiringKind;
   readonly segments: readonly Segment[];
-  readonly load: LoadSize;
+  /** One piece or several of differing section. */
+  readonly load: readonly PieceSize[];
 }
 
 function ramp(targetCelsius: number, toleranceCelsius: number, rateCelsiusPerHour: number | null): Segment {
@@ -36,7 +37,10 @@ export const FORGE_ANNEAL: Plan = {
   furnace: 'forge',
   kind: 'anneal',
   segments: [ramp(860, 15, null), soak(860, 15, 15 * 60), cool(550, 'ash')],
-  load: { massKilograms: 1.5, thicknessMetres: 0.016 },
+  load: [
+    { mark: 'axe blank', shape: 'plate', sectionMetres: 0.012, massKilograms: 1.1 },
+    { mark: 'blade', shape: 'plate', sectionMetres: 0.006, massKilograms: 0.4 },
+  ],
 };
 
 export const FORGE_NORMALISE: Plan = {
@@ -45,8 +49,16 @@ export const FORGE_NORMALISE: Plan = {
   furnace: 'forge',
   kind: 'normalise',
   segments: [ramp(870, 15, null), soak(870, 15, 10 * 60), cool(300, 'still-air')],
-  load: { massKilograms: 1.2, thicknessMetres: 0.014 },
+  load: [
+    { mark: 'hatchet', shape: 'plate', sectionMetres: 0.01, massKilograms: 0.8 },
+    { mark: 'punch', shape: 'bar', sectionMetres: 0.01, massKilograms: 0.4 },
+  ],
 };
+
+const THIN_BLADES: readonly PieceSize[] = [
+  { mark: 'kitchen knife', shape: 'plate', sectionMetres: 0.006, massKilograms: 0.4 },
+  { mark: 'paring knife', shape: 'plate', sectionMetres: 0.004, massKilograms: 0.2 },
+];
 
 export const OVEN_HARDEN: Plan = {
   name: 'oven-harden',
@@ -54,7 +66,7 @@ export const OVEN_HARDEN: Plan = {
   furnace: 'oven',
   kind: 'harden',
   segments: [ramp(815, 8, 600), soak(815, 8, 20 * 60), cool(60, 'quench')],
-  load: { massKilograms: 0.6, thicknessMetres: 0.006 },
+  load: THIN_BLADES,
 };
 
 export const OVEN_TEMPER: Plan = {
@@ -63,8 +75,38 @@ export const OVEN_TEMPER: Plan = {
   furnace: 'oven',
   kind: 'temper',
   segments: [ramp(200, 6, null), soak(200, 6, 2 * 3600), cool(60, 'still-air')],
-  load: { massKilograms: 0.6, thicknessMetres: 0.006 },
+  load: THIN_BLADES,
 };
 
+/** A load whose thick piece is long behind the air, and whose thin one is not. */
+export const FORGE_ANNEAL_THICK: Plan = {
+  name: 'forge-anneal-thick',
+  title: 'Anneal a hammer head in the forge',
+  furnace: 'forge',
+  kind: 'anneal',
+  segments: [ramp(860, 15, null), soak(860, 15, 15 * 60), cool(550, 'ash')],
+  load: [
+    { mark: 'hammer head', shape: 'bar', sectionMetres: 0.05, massKilograms: 1.8 },
+    { mark: 'knife', shape: 'plate', sectionMetres: 0.005, massKilograms: 0.3 },
+  ],
+};
+
+/** The thin piece lies in the cold corner by the door. */
+export const OVEN_HARDEN_THICK: Plan = {
+  name: 'oven-harden-thick',
+  title: 'Harden a hammer head in the oven',
+  furnace: 'oven',
+  kind: 'harden',
+  segments: [ramp(815, 8, null), soak(815, 8, 25 * 60), cool(60, 'quench')],
+  load: [
+    { mark: 'hammer head', shape: 'bar', sectionMetres: 0.045, massKilograms: 1.2 },
+    { mark: 'chisel', shape: 'bar', sectionMetres: 0.012, massKilograms: 0.3 },
+    { mark: 'knife', shape: 'plate', sectionMetres: 0.004, massKilograms: 0.15, spot: 'door' },
+  ],
+};
+
+/** What a shop does every day: firings that nobody has planned are drawn from these. */
+export const EVERYDAY_PLANS: readonly Plan[] = [FORGE_ANNEAL, FORGE_NORMALISE, OVEN_HARDEN, OVEN_TEMPER];
+
 /** Every plan, in the order in which a person would read them. */
-export const PLANS: readonly Plan[] = [FORGE_ANNEAL, FORGE_NORMALISE, OVEN_HARDEN, OVEN_TEMPER];
+export const PLANS: readonly Plan[] = [...EVERYDAY_PLANS, FORGE_ANNEAL_THICK, OVEN_HARDEN_THICK];

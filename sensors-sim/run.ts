@@ -5,12 +5,12 @@
 import type { Behaviour } from './behaviours/behaviour.ts';
 import { Engine } from './engine.ts';
 import { SimError } from './errors.ts';
-import { NODE_NAMES, type NodeName } from './node-names.ts';
+import { type Fitting, NODE_NAMES, type NodeName } from './node-names.ts';
 import { ListedAgenda } from './operators/agenda.ts';
 import type { FurnaceEvent, PlannedFiring } from './operators/firing-desk.ts';
 import type { CylinderStart } from './plant/cylinder.ts';
 import type { TemperatureController } from './plant/temperature-controller.ts';
-import type { Truth } from './shop.ts';
+import type { Label, Truth } from './truth/truth.ts';
 import { Outbox } from './wire/outbox.ts';
 import { readingsTopic, statusTopic } from './wire/pack.ts';
 
@@ -32,6 +32,8 @@ export interface SimulateOptions {
   /** Messages that a returning node sends in one publishing interval. Default 200. */
   readonly backfillBurst?: number;
   readonly ovenController?: TemperatureController;
+  /** What the shop has beyond the usual channels. Default nothing. */
+  readonly fittings?: readonly Fitting[];
 }
 
 /** One message as the hub receives it. */
@@ -47,6 +49,8 @@ export interface Emission {
 /** The stream, and beside it what no sensor knows. The truth fills up as the stream is read. */
 export interface Simulation extends Iterable<Emission> {
   readonly truth: readonly Truth[];
+  /** Instants of the truth: overshoots, the core's arrival, behaviours. */
+  readonly labels: readonly Label[];
   readonly events: readonly FurnaceEvent[];
   /** Messages given up by each node because its buffer was full. */
   readonly dropped: ReadonlyMap<NodeName, number>;
@@ -81,6 +85,7 @@ export function simulate(options: SimulateOptions): Simulation {
   return {
     [Symbol.iterator]: () => stream,
     truth,
+    labels: engine.shop.labels,
     events: engine.shop.events,
     get dropped() {
       return new Map(nodes.map((node) => [node.name, node.dropped] as const));

@@ -2,19 +2,22 @@
  * The whole simulated shop: a gas forge, an electric oven, the air and the gas
  * cylinder. It knows no clock of its own: `step` is told how long a while was.
  */
+import { AirSensors } from './air-sensors.ts';
 import type { BayOptions } from './bays/bay.ts';
-import { ForgeBay } from './bays/forge-bay.ts';
+import { ForgeBay, type ForgeOutput } from './bays/forge-bay.ts';
 import { OvenBay } from './bays/oven-bay.ts';
 import type { Behaviour } from './behaviours/behaviour.ts';
-import { conditionsAt, cylinderChange } from './behaviours/conditions.ts';
+import { type Conditions, conditionsAt } from './behaviours/conditions.ts';
+import { cylinderChange } from './behaviours/gas-conditions.ts';
+import { CylinderSensors } from './cylinder-sensors.ts';
 import { SimError } from './errors.ts';
 import type { NodeName } from './node-names.ts';
 import type { Agenda, FurnaceEvent } from './operators/firing-desk.ts';
 import { Cylinder, type CylinderStart } from './plant/cylinder.ts';
-import { Probe } from './plant/probe.ts';
 import { Room } from './plant/room.ts';
 import { PidController, type TemperatureController } from './plant/temperature-controller.ts';
-import { seededRandom } from './random.ts';
+import { behaviourLabels } from './truth/behaviour-labels.ts';
+import type { Label, Truth } from './truth/truth.ts';
 
 /** What a shop is made of. */
 export interface ShopOptions {
@@ -30,33 +33,7 @@ export interface ShopOptions {
   readonly ovenController?: TemperatureController;
 }
 
-/** The truth at one moment, which no sensor knows. */
-export interface Truth {
-  readonly atMs: number;
-  readonly forge: {
-    readonly chamberCelsius: number;
-    readonly loadCelsius: number;
-    readonly segment: number | null;
-  };
-  readonly oven: {
-    readonly chamberCelsius: number;
-    readonly loadCelsius: number;
-    readonly segment: number | null;
-  };
-  readonly supplyGaugePascals: number;
-  readonly gasKilogramsPerSecond: number;
-  readonly cylinderKilograms: number;
-  readonly cylinderCelsius: number;
-  readonly coPpm: number;
-  /** CO that escapes into the room, kg/s. */
-  readonly coKilogramsPerSecond: number;
-  readonly airChangesPerHour: number;
-}
-
 const MOST_SECONDS = 1;
-/** T90 of the CO cell 30 s. Invented, as are the noise figures. */
-const CO_PROBE = { lagSeconds: 30 / Math.LN10, noise: 0.4, resolution: 0.1, floor: 0 };
-const MASS_PROBE = { lagSeconds: 2, noise: 0.004, resolution: 0.01, floor: 0 };
 const FRESH_CYLINDER: CylinderStart = { massKilograms: 8.2, liquidCelsius: 17 };
 
 /** The shop, moved forward by the seconds that somebody else counts. */
@@ -65,26 +42,37 @@ export class Shop {
   readonly ovenBay: OvenBay;
   readonly room = new Room();
   readonly events: FurnaceEvent[] = [];
+  /** What truly happened, oldest first. */
+  readonly labels: Label[] = [];
   cylinder: Cylinder;
   readonly #behaviours: readonly Behaviour[];
   readonly #behavioursFromMs: number;
-  readonly #coProbe: Probe;
-  readonly #massProbe: Probe;
+  readonly #air: AirSensors;
+  readonly #gauges: CylinderSensors;
   #nowMs: number;
   #coKilogramsPerSecond = 0;
   #airChangesPerHour = 0;
+  #unburntKilogramsPerSecond = 0;
 
   constructor(options: ShopOptions) {
     const { seed, startMs, agenda } = options;
     const record = (event: FurnaceEvent) => this.events.push(event);
-    const bay = (furnace: 'forge' | 'oven'): BayOptions => ({ furnace, seed, startMs, agenda, record });
+    const label = (each: Label) => this.labels.push(each);
+    const bay = (furnace: 'forge' | 'oven'): BayOptions => ({
+      furnace,
+      seed,
+      startMs,
+      agenda,
+      record,
+      label,
+    });
     this.forgeBay = new ForgeBay(bay('forge'));
     this.ovenBay = new OvenBay(bay('oven'), options.ovenController ?? new PidController());
     this.cylinder = new Cylinder(options.cylinder ?? FRESH_CYLINDER);
     this.#behaviours = options.behaviours ?? [];
     this.#behavioursFromMs = options.behavioursFromMs ?? startMs;
-    this.#coProbe = new Probe(CO_PROBE, seededRandom(seed, 'air/co'), this.room.coPpm);
-    this.#massProbe = new Probe(MASS_PROBE, seededRandom(seed, 'gas/mass'), this.cylinder.massKilograms);
+    this.#air = new AirSensors(seed, this.room);
+    this.#gauges = new CylinderSensors(seed, this.cylinder);
     this.#nowMs = startMs;
   }
 
@@ -115,62 +103,82 @@ export class Shop {
   }
 
   #part(seconds: number, untilMs: number): void {
-    const conditions = conditionsAt(this.#behaviours, this.elapsedSeconds);
+    const from = this.elapsedSeconds;
+    const conditions = conditionsAt(this.#behaviours, from);
     const until = (untilMs - this.#behavioursFromMs) / 1000;
-    const change = cylinderChange(this.#behaviours, this.elapsedSeconds, until);
+    const change = cylinderChange(this.#behaviours, from, until);
     if (change !== null) this.cylinder = new Cylinder(change);
+    this.labels.push(...behaviourLabels(this.#behaviours, from, until, untilMs));
     this.#nowMs = untilMs;
-    const flame = this.forgeBay.step(untilMs, this.cylinder, conditions, seconds);
+    const forge = this.forgeBay.step(untilMs, this.cylinder, conditions, seconds);
     this.ovenBay.step(untilMs, conditions, seconds);
-    this.#coKilogramsPerSecond = flame.carbonMonoxideKilogramsPerSecond * conditions.escapeShare;
-    this.#airChangesPerHour = conditions.airChangesPerHour;
-    const { airChangesPerHour } = conditions;
-    this.room.step(
-      { airChangesPerHour, carbonMonoxideKilogramsPerSecond: this.#coKilogramsPerSecond },
-      seconds,
-    );
-    this.#coProbe.step(this.room.coPpm, seconds);
-    this.#massProbe.step(this.cylinder.massKilograms, seconds);
+    this.#foul(forge, conditions, seconds);
+    this.#air.step(this.room, seconds);
+    this.#gauges.step(this.cylinder, conditions.gas, seconds);
   }
 
-  /** What the sensors of a node show now, in the order of {@link channelsOf}. */
-  sense(node: NodeName): readonly number[] {
+  #foul(forge: ForgeOutput, { air }: Conditions, seconds: number): void {
+    const escaped = forge.flame.carbonMonoxideKilogramsPerSecond * air.escapeShare;
+    this.#coKilogramsPerSecond = escaped + air.otherKilogramsPerSecond;
+    this.#airChangesPerHour = air.airChangesPerHour;
+    this.#unburntKilogramsPerSecond = forge.unburntKilogramsPerSecond;
+    this.room.step(
+      {
+        airChangesPerHour: air.airChangesPerHour,
+        carbonMonoxideKilogramsPerSecond: this.#coKilogramsPerSecond,
+        burntKilogramsPerSecond: forge.burntKilogramsPerSecond,
+        propaneKilogramsPerSecond: forge.unburntKilogramsPerSecond,
+        heatWatts: forge.flame.watts,
+      },
+      seconds,
+    );
+  }
+
+  /** What the sensors of a node show now, by channel, fitted or not. */
+  sense(node: NodeName): Readonly<Record<string, number>> {
+    const { forgeBay, ovenBay } = this;
     switch (node) {
       case 'forge-node': {
-        const { chamberCelsius, loadCelsius } = this.forgeBay.bay.watched;
-        return [chamberCelsius, loadCelsius, this.forgeBay.pressureProbe.reading, this.#massProbe.reading];
+        const { chamberCelsius: chamber, loadCelsius: load } = forgeBay.bay.watched;
+        return { chamber, load, 'supply-pressure': forgeBay.pressureProbe.reading, ...this.#gauges.readings };
       }
       case 'oven-node': {
-        const { chamberCelsius, loadCelsius } = this.ovenBay.bay.watched;
-        return [chamberCelsius, loadCelsius];
+        const { chamberCelsius: chamber, loadCelsius: load } = ovenBay.bay.watched;
+        const [front, back] = [ovenBay.frontProbe.reading, ovenBay.backProbe.reading];
+        return { chamber, load, 'chamber-front': front, 'chamber-back': back };
       }
       case 'air-node':
-        return [this.#coProbe.reading];
+        return this.#air.readings;
       default:
         return node satisfies never;
     }
   }
 
   truth(): Truth {
-    const { forgeBay, ovenBay } = this;
+    const { forgeBay, ovenBay, room, cylinder } = this;
+    const { forge, gas } = forgeBay;
+    const { oven } = ovenBay;
     return {
       atMs: this.#nowMs,
-      forge: {
-        chamberCelsius: forgeBay.forge.chamberCelsius,
-        loadCelsius: forgeBay.bay.loadCelsius,
-        segment: forgeBay.bay.desk.firing === null ? null : forgeBay.bay.desk.walk.index,
-      },
+      forge: { ...forgeBay.bay.truth(forge.chamberCelsius), burning: forgeBay.isBurning },
       oven: {
-        chamberCelsius: ovenBay.oven.chamberCelsius,
-        loadCelsius: ovenBay.bay.loadCelsius,
-        segment: ovenBay.bay.desk.firing === null ? null : ovenBay.bay.desk.walk.index,
+        ...ovenBay.bay.truth(oven.chamberCelsius),
+        frontCelsius: oven.frontCelsius,
+        backCelsius: oven.backCelsius,
       },
-      supplyGaugePascals: forgeBay.gas.supplyGaugePascals,
-      gasKilogramsPerSecond: forgeBay.gas.flowKilogramsPerSecond,
-      cylinderKilograms: this.cylinder.massKilograms,
-      cylinderCelsius: this.cylinder.liquidCelsius,
-      coPpm: this.room.coPpm,
+      supplyGaugePascals: gas.supplyGaugePascals,
+      gasKilogramsPerSecond: gas.flowKilogramsPerSecond,
+      escapedGasKilogramsPerSecond: this.#unburntKilogramsPerSecond,
+      cylinderKilograms: cylinder.massKilograms,
+      cylinderCelsius: cylinder.liquidCelsius,
+      cylinderGaugePascals: cylinder.gaugePascals,
+      coPpm: room.coPpm,
       coKilogramsPerSecond: this.#coKilogramsPerSecond,
+      carbonDioxidePpm: room.carbonDioxidePpm,
+      oxygenPpm: room.oxygenPpm,
+      propanePpm: room.propanePpm,
+      roomCelsius: room.celsius,
+      relativeHumidity: room.relativeHumidity,
       airChangesPerHour: this.#airChangesPerHour,
     };
   }

@@ -1,80 +1,18 @@
 /** Behaviours that can be switched on, singly and together. A behaviour is data: a name, a start, parameters. */
 import { z } from 'zod';
 import { SimError } from '../errors.ts';
-import { channelsOf, NODE_NAMES, unitOf } from '../node-names.ts';
-
-const timing = {
-  startSeconds: z.number().min(0).default(0).describe('Seconds after the simulation (live: the start) began'),
-  durationSeconds: z.number().gt(0).nullable().default(null).describe('null: until the end'),
-};
-const furnace = z.enum(['forge', 'oven']).default('forge');
-const node = z.enum(NODE_NAMES);
-const share = z.number().min(0).max(1);
+import { channelsOf, FITTINGS, type Fitting, fittingOf, unitOf } from '../node-names.ts';
+import { AIR_BEHAVIOURS } from './air-behaviours.ts';
+import { FURNACE_BEHAVIOURS } from './furnace-behaviours.ts';
+import { GAS_BEHAVIOURS } from './gas-behaviours.ts';
+import { LINK_BEHAVIOURS, SENSOR_BEHAVIOURS } from './sensor-behaviours.ts';
 
 const BehaviourSchema = z.discriminatedUnion('name', [
-  z.strictObject({ name: z.literal('good-firing'), ...timing, furnace }),
-  z.strictObject({
-    name: z.literal('overshoot'),
-    ...timing,
-    furnace,
-    excessCelsius: z.number().gt(0).max(90).default(40).describe('Noticed only this far above the target'),
-  }),
-  z.strictObject({
-    name: z.literal('falling-gas'),
-    ...timing,
-    halvingMinutes: z
-      .number()
-      .gt(0)
-      .max(600)
-      .default(2)
-      .describe('Ice closes the way: pressure halves in this'),
-    floorPascals: z.number().min(0).max(80_000).default(1000),
-  }),
-  z.strictObject({
-    name: z.literal('weak-cylinder'),
-    ...timing,
-    massKilograms: z.number().min(0).max(12).default(0.4).describe('Contents of the cylinder put on'),
-    liquidCelsius: z.number().min(-45).max(40).default(-38),
-  }),
-  z.strictObject({
-    name: z.literal('co-buildup'),
-    ...timing,
-    equivalenceRatio: z.number().min(0.8).max(1.5).default(1.25),
-    escapeShare: share.default(0.03).describe('Share of the CO that does not burn at the mouth'),
-    airChangesPerHour: z.number().min(0).max(60).default(0.3),
-  }),
-  z.strictObject({
-    name: z.literal('thermocouple-break'),
-    ...timing,
-    node: node.default('forge-node'),
-    channel: z.string().default('chamber'),
-    mode: z.enum(['high', 'nan']).default('high').describe('high: full scale of the chip; nan: prints NaN'),
-  }),
-  z.strictObject({
-    name: z.literal('node-drop'),
-    ...timing,
-    durationSeconds: z.number().gt(0).nullable().default(120),
-    node: node.default('forge-node'),
-  }),
-  z.strictObject({
-    name: z.literal('duplicate-reorder'),
-    ...timing,
-    node: node.default('forge-node'),
-    duplicateShare: share.default(0.2),
-    reorderShare: share.default(0.2),
-  }),
-  z.strictObject({
-    name: z.literal('clock-skew'),
-    ...timing,
-    node: node.default('oven-node'),
-    offsetSeconds: z.number().min(-86_400).max(86_400).default(90).describe('Above 0: the node is ahead'),
-  }),
-  z.strictObject({
-    name: z.literal('frozen-sensor'),
-    ...timing,
-    node: node.default('forge-node'),
-    channel: z.string().default('chamber'),
-  }),
+  ...FURNACE_BEHAVIOURS,
+  ...GAS_BEHAVIOURS,
+  ...AIR_BEHAVIOURS,
+  ...SENSOR_BEHAVIOURS,
+  ...LINK_BEHAVIOURS,
 ]);
 
 /** One behaviour with every parameter filled in. */
@@ -86,6 +24,36 @@ export type BehaviourName = Behaviour['name'];
 export const BEHAVIOUR_NAMES: readonly BehaviourName[] = BehaviourSchema.options.map(
   (option) => option.shape.name.value,
 );
+
+const LIST_FILLS_IN = ['startSeconds', 'durationSeconds', 'name'];
+
+/** Every behaviour with its parameters and their defaults, for a person to choose from: one line each. */
+export function listBehaviours(): string {
+  return BehaviourSchema.options
+    .map(({ shape, description }) => {
+      const parameters = Object.entries(shape).filter(([key]) => !LIST_FILLS_IN.includes(key));
+      const filled: Readonly<Record<string, unknown>> = checkBehaviour({ name: shape.name.value });
+      const written = parameters.map(([key]) => `${key}=${String(filled[key])}`).join(',');
+      const head = written === '' ? shape.name.value : `${shape.name.value}:${written}`;
+      return `${head}\n    ${description ?? ''}`;
+    })
+    .join('\n');
+}
+
+/**
+ * Refuses sensors that the shop does not have: a fault of theirs would be seen by nobody.
+ *
+ * @throws SimError `bad-behaviour`
+ */
+export function requireFitted(list: readonly Behaviour[], fittings: readonly Fitting[]): void {
+  for (const each of list) {
+    if (!('channel' in each)) continue;
+    const needed = fittingOf(each.node, each.channel);
+    if (needed === null || fittings.includes(needed)) continue;
+    const message = `${each.name}: '${each.channel}' of ${each.node} is there only in a shop fitted with ${needed}`;
+    throw new SimError('bad-behaviour', message);
+  }
+}
 
 /**
  * Fills in what was left out and refuses what cannot be.
@@ -117,9 +85,9 @@ function nameOf(input: unknown): string {
 }
 
 function checkChannel(wanted: Behaviour): void {
-  if (wanted.name !== 'thermocouple-break' && wanted.name !== 'frozen-sensor') return;
+  if (!('channel' in wanted)) return;
   const unit = unitOf(wanted.node, wanted.channel);
-  const known = channelsOf(wanted.node).join(', ');
+  const known = channelsOf(wanted.node, FITTINGS).join(', ');
   if (unit === null) {
     const message = `${wanted.name}: ${wanted.node} has no channel '${wanted.channel}'; it has ${known}`;
     throw new SimError('bad-behaviour', message);

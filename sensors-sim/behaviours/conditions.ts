@@ -1,49 +1,77 @@
 /** What the behaviours of the plant make of the shop at one moment. */
-import { HEAT_UP_PASCALS } from '../operators/forge-operator.ts';
+import type { Habits } from '../operators/habits.ts';
 import type { FurnaceName } from '../plans.ts';
-import type { CylinderStart } from '../plant/cylinder.ts';
+import { VENTILATION } from './air-behaviours.ts';
 import { type Behaviour, isActive, named } from './behaviour.ts';
+import { type GasConditions, gasConditions, SOUND_SUPPLY } from './gas-conditions.ts';
 
 /** How far the watch over a furnace slips: as the plan of the firing says, not at all, or by some °C. */
 export type Attention = 'as-planned' | 'good' | { readonly excessCelsius: number };
 
+/** The air of the shop, apart from what the furnaces do. */
+export interface AirConditions {
+  /** Above 1 the burner runs rich. */
+  readonly equivalenceRatio: number;
+  /** Share of the chamber's CO that does not burn at the mouth. */
+  readonly escapeShare: number;
+  readonly airChangesPerHour: number;
+  /** CO from something that is no furnace, kg/s. */
+  readonly otherKilogramsPerSecond: number;
+}
+
 /** The state of the shop that is not physics. */
 export interface Conditions {
   readonly attention: Readonly<Record<FurnaceName, Attention>>;
-  /** No more than this gets through to the burner, Pa gauge. */
-  readonly gasCeilingPascals: number;
-  readonly equivalenceRatio: number;
-  readonly escapeShare: number;
-  readonly airChangesPerHour: number;
+  /** What is forced on the person at each furnace. */
+  readonly habits: Readonly<Record<FurnaceName, Partial<Habits>>>;
+  /** Share of what the load thermocouple shows that is the chamber. */
+  readonly loadProbeAirShare: Readonly<Record<FurnaceName, number>>;
+  readonly ovenUnevenness: number;
+  readonly gas: GasConditions;
+  readonly air: AirConditions;
 }
 
 /** Door open and fan on; the burner tuned a little rich, as smiths do against scale. All invented: the
  * share of CO that escapes a forge is not known and has to be measured in a real shop. */
-const ORDINARY = { equivalenceRatio: 1.03, escapeShare: 0.01, airChangesPerHour: 8 };
+const ORDINARY = { equivalenceRatio: 1.03, escapeShare: 0.01, airChangesPerHour: VENTILATION.fan };
+/** A thermocouple wired to the piece sees a little of what is around it. */
+const TIGHT_PROBE_SHARE = 0.03;
 
 const UNDISTURBED: Conditions = {
   attention: { forge: 'as-planned', oven: 'as-planned' },
-  gasCeilingPascals: Number.MAX_VALUE,
-  ...ORDINARY,
+  habits: { forge: {}, oven: {} },
+  loadProbeAirShare: { forge: TIGHT_PROBE_SHARE, oven: TIGHT_PROBE_SHARE },
+  ovenUnevenness: 1,
+  gas: SOUND_SUPPLY,
+  air: { ...ORDINARY, otherKilogramsPerSecond: 0 },
 };
 
 /** The conditions some seconds after the start of the simulation. */
 export function conditionsAt(behaviours: readonly Behaviour[], elapsedSeconds: number): Conditions {
   const active = behaviours.filter((each) => isActive(each, elapsedSeconds));
   if (active.length === 0) return UNDISTURBED;
-  const air = named(active, 'co-buildup').at(-1) ?? ORDINARY;
-  const ice = named(active, 'falling-gas').map((each) =>
-    Math.max(
-      each.floorPascals,
-      HEAT_UP_PASCALS * 0.5 ** ((elapsedSeconds - each.startSeconds) / 60 / each.halvingMinutes),
-    ),
-  );
   return {
     attention: { forge: attention(active, 'forge'), oven: attention(active, 'oven') },
-    gasCeilingPascals: Math.min(Number.MAX_VALUE, ...ice),
-    equivalenceRatio: air.equivalenceRatio,
-    escapeShare: air.escapeShare,
-    airChangesPerHour: air.airChangesPerHour,
+    habits: { forge: habits(active, 'forge'), oven: habits(active, 'oven') },
+    loadProbeAirShare: { forge: probeShare(active, 'forge'), oven: probeShare(active, 'oven') },
+    ovenUnevenness: Math.max(1, ...named(active, 'uneven-oven').map((each) => each.factor)),
+    gas: gasConditions(active, elapsedSeconds),
+    air: airConditions(active),
+  };
+}
+
+/** The narrower of two that touch the same thing counts. */
+function airConditions(active: readonly Behaviour[]): AirConditions {
+  const built = named(active, 'co-buildup').at(-1) ?? ORDINARY;
+  const rich = named(active, 'rich-flame').at(-1);
+  const vented = named(active, 'ventilation').at(-1);
+  const other = named(active, 'other-co-source').reduce((sum, each) => sum + each.gramsPerHour, 0);
+  const changes = vented === undefined ? built.airChangesPerHour : VENTILATION[vented.state];
+  return {
+    equivalenceRatio: rich?.equivalenceRatio ?? built.equivalenceRatio,
+    escapeShare: built.escapeShare,
+    airChangesPerHour: vented?.airChangesPerHour ?? changes,
+    otherKilogramsPerSecond: other / 3.6e6,
   };
 }
 
@@ -56,12 +84,18 @@ function attention(active: readonly Behaviour[], furnace: FurnaceName): Attentio
   return last.name === 'good-firing' ? 'good' : { excessCelsius: last.excessCelsius };
 }
 
-/** The cylinder that is put on in the given stretch of time, if any. */
-export function cylinderChange(
-  behaviours: readonly Behaviour[],
-  fromSeconds: number,
-  toSeconds: number,
-): CylinderStart | null {
-  const due = named(behaviours, 'weak-cylinder');
-  return due.find((each) => each.startSeconds >= fromSeconds && each.startSeconds < toSeconds) ?? null;
+function habits(active: readonly Behaviour[], furnace: FurnaceName): Partial<Habits> {
+  const slow = named(active, 'slow-operator').findLast((each) => each.furnace === furnace);
+  const early = named(active, 'early-stop').findLast((each) => each.furnace === furnace);
+  const byAir = named(active, 'goes-by-air').some((each) => each.furnace === furnace);
+  return {
+    ...(slow === undefined ? {} : { reactionSeconds: slow.reactionSeconds }),
+    ...(early === undefined ? {} : { soakShare: early.soakShare }),
+    ...(byAir ? { goesBy: 'chamber' as const } : {}),
+  };
+}
+
+function probeShare(active: readonly Behaviour[], furnace: FurnaceName): number {
+  const loose = named(active, 'loose-load-probe').findLast((each) => each.furnace === furnace);
+  return loose?.airShare ?? TIGHT_PROBE_SHARE;
 }

@@ -1,5 +1,5 @@
 /** What the behaviours of the sensors make of a node's readings. */
-import { channelsOf, type NodeName, unitOf } from '../node-names.ts';
+import { channelsOf, type Fitting, type NodeName, unitOf } from '../node-names.ts';
 import type { NodeSample } from '../wire/pack.ts';
 import { type Behaviour, isActive, named } from './behaviour.ts';
 
@@ -9,17 +9,25 @@ export const OPEN_CIRCUIT_CELSIUS = 2047.75;
 /** Turns what the sensors show into what a node reports, faults and wrong clock included. */
 export class SensorFaults {
   readonly #behaviours: readonly Behaviour[];
+  readonly #fittings: readonly Fitting[];
   readonly #frozen = new Map<Behaviour, number>();
 
-  constructor(behaviours: readonly Behaviour[]) {
+  constructor(behaviours: readonly Behaviour[], fittings: readonly Fitting[] = []) {
     this.#behaviours = behaviours;
+    this.#fittings = fittings;
   }
 
   /** The sample that leaves the node at `atMs` of true time. */
-  report(node: NodeName, shown: readonly number[], atMs: number, elapsedSeconds: number): NodeSample {
+  report(
+    node: NodeName,
+    shown: Readonly<Record<string, number>>,
+    atMs: number,
+    elapsedSeconds: number,
+  ): NodeSample {
     const active = this.#behaviours.filter((each) => isActive(each, elapsedSeconds));
-    const values = channelsOf(node).map((name, index) => {
-      const value = this.#faulty(active, node, name, shown[index] ?? Number.NaN);
+    const values = channelsOf(node, this.#fittings).map((name) => {
+      const worn = wear(active, node, name, shown[name] ?? Number.NaN, elapsedSeconds);
+      const value = this.#faulty(active, node, name, worn);
       return { name, unit: unitOf(node, name) ?? '', value };
     });
     const skew = named(active, 'clock-skew').filter((each) => each.node === node);
@@ -35,6 +43,9 @@ export class SensorFaults {
       this.#frozen.set(each, held);
       value = held;
     }
+    for (const each of named(active, 'flat-sensor')) {
+      if (each.node === node && each.channel === channel) value = each.value;
+    }
     // A broken wire comes last: a frozen reading of a wire that is no longer there cannot be.
     for (const each of named(active, 'thermocouple-break')) {
       if (each.node !== node || each.channel !== channel) continue;
@@ -42,4 +53,25 @@ export class SensorFaults {
     }
     return value;
   }
+}
+
+/** What age does to a cell: it answers with less, its zero walks, its range ends. */
+function wear(
+  active: readonly Behaviour[],
+  node: NodeName,
+  channel: string,
+  shown: number,
+  elapsedSeconds: number,
+): number {
+  const isMine = (each: { readonly node: NodeName; readonly channel: string }) =>
+    each.node === node && each.channel === channel;
+  let value = shown;
+  for (const each of named(active, 'aged-sensor')) if (isMine(each)) value *= 1 - each.lostShare;
+  for (const each of named(active, 'drifting-sensor')) {
+    if (isMine(each)) value += (each.perHour * (elapsedSeconds - each.startSeconds)) / 3600;
+  }
+  for (const each of named(active, 'saturated-sensor')) {
+    if (isMine(each)) value = Math.min(value, each.ceiling);
+  }
+  return value;
 }

@@ -1,6 +1,6 @@
 /** The list of planned firings, and what an idle shop thinks up when the list is done. */
 import { SimError } from '../errors.ts';
-import { type FurnaceName, PLANS } from '../plans.ts';
+import { EVERYDAY_PLANS, type FurnaceName } from '../plans.ts';
 import type { Random } from '../random.ts';
 import type { Agenda, PlannedFiring } from './firing-desk.ts';
 
@@ -53,7 +53,7 @@ export class EndlessAgenda implements Agenda {
   }
 
   #invent(furnace: FurnaceName, idleSinceMs: number): PlannedFiring {
-    const choices = PLANS.filter((plan) => plan.furnace === furnace);
+    const choices = EVERYDAY_PLANS.filter((plan) => plan.furnace === furnace);
     const plan = choices[Math.floor(this.#random.uniform() * choices.length)] ?? choices[0];
     if (plan === undefined)
       throw new SimError('bad-plan', `There is no plan for the ${furnace} to invent from`);

@@ -1,5 +1,6 @@
 /** Which firing is on at a furnace, and which comes next. */
 import type { FurnaceName, Plan } from '../plans.ts';
+import { type Habits, STEADY_HABITS } from './habits.ts';
 import { SegmentWalk, type Watched } from './segment-walk.ts';
 
 /** A firing that somebody means to run. */
@@ -9,6 +10,8 @@ export interface PlannedFiring {
   readonly startMs: number;
   /** `late`: turns the heat down only far above the target. */
   readonly operator: 'good' | 'late';
+  /** What differs from a steady hand. */
+  readonly habits?: Partial<Habits>;
 }
 
 /** Where the next firing of a furnace comes from. */
@@ -55,9 +58,15 @@ export class FiringDesk {
   }
 
   /** Moves on by some seconds; tells what began. */
-  step(nowMs: number, watched: Watched, seconds: number): 'started' | 'segment' | 'ended' | 'nothing' {
+  step(
+    nowMs: number,
+    watched: Watched,
+    seconds: number,
+    forced: Partial<Habits> = {},
+  ): 'started' | 'segment' | 'ended' | 'nothing' {
     if (this.#firing === null) return this.#startNext(nowMs, watched) ? 'started' : 'nothing';
-    if (!this.#walk.step(watched, seconds)) return 'nothing';
+    const habits = { ...STEADY_HABITS, ...this.#firing.habits, ...forced };
+    if (!this.#walk.step(watched, seconds, habits)) return 'nothing';
     if (this.#walk.segment !== null) {
       this.#note('segment', nowMs);
       return 'segment';

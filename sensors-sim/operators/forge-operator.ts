@@ -5,7 +5,7 @@
 import type { Random } from '../random.ts';
 
 /** Full fire for heating up, Pa gauge. */
-export const HEAT_UP_PASCALS = 80_000;
+export const HEAT_UP_PASCALS = 95_000;
 /** Less than this and the burner would huff. */
 const LEAST_PASCALS = 6_000;
 const PASCAL_STEP = 1_000;
@@ -13,11 +13,11 @@ const LOOK_SECONDS = 15;
 /** From this far below the target on, the smith trims; before, it is full fire. */
 const TRIM_WITHIN_CELSIUS = 140;
 /** The smith looks this far ahead along the present climb. */
-const LEAD_SECONDS = 90;
-const PASCALS_PER_CELSIUS = 900;
+const LEAD_SECONDS = 60;
+const PASCALS_PER_CELSIUS = 1_600;
 /** What this smith has learnt that the forge needs to hold a heat; corrected a little at every look. */
-const LEARNT_HOLD_PASCALS = 24_000;
-const LEARNING_PASCALS_PER_CELSIUS_SECOND = 1.2;
+const LEARNT_HOLD_PASCALS = 42_500;
+const LEARNING_PASCALS_PER_CELSIUS_SECOND = 2;
 const LOOKS_REMEMBERED = 4;
 
 /** What the smith goes by at one moment. */

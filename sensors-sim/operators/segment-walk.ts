@@ -3,6 +3,7 @@
  * simulated smith's own watch, not the hub's judge: the two must not share code.
  */
 import type { Segment } from '../../hub/contract/schedule.ts';
+import { type Habits, STEADY_HABITS } from './habits.ts';
 
 /** What the smith's own instruments show, °C. */
 export interface Watched {
@@ -21,6 +22,7 @@ export class SegmentWalk {
   readonly #segments: readonly Segment[];
   #index = 0;
   #soakedSeconds = 0;
+  #doneSeconds: number | null = null;
 
   constructor(segments: readonly Segment[]) {
     this.#segments = segments;
@@ -36,23 +38,33 @@ export class SegmentWalk {
   }
 
   /** Looks at the instruments after some seconds; true when this began a new segment. */
-  step(watched: Watched, seconds: number): boolean {
+  step(watched: Watched, seconds: number, habits: Habits = STEADY_HABITS): boolean {
     const segment = this.segment;
-    if (segment === null || !this.#isDone(segment, watched, seconds)) return false;
+    if (segment === null || !this.#isOver(segment, watched, seconds, habits)) return false;
     this.#index += 1;
     this.#soakedSeconds = 0;
+    this.#doneSeconds = null;
     return true;
   }
 
-  #isDone(segment: Segment, watched: Watched, seconds: number): boolean {
-    const coldest = Math.min(watched.chamberCelsius, watched.loadCelsius);
+  /** Done, and the hand has had its time to do something about it. */
+  #isOver(segment: Segment, watched: Watched, seconds: number, habits: Habits): boolean {
+    if (this.#doneSeconds !== null) this.#doneSeconds += seconds;
+    else if (this.#isDone(segment, watched, seconds, habits)) this.#doneSeconds = 0;
+    return this.#doneSeconds !== null && this.#doneSeconds >= habits.reactionSeconds;
+  }
+
+  #isDone(segment: Segment, watched: Watched, seconds: number, habits: Habits): boolean {
+    const byChamber = habits.goesBy === 'chamber';
+    const { chamberCelsius, loadCelsius } = watched;
+    const coldest = byChamber ? chamberCelsius : Math.min(chamberCelsius, loadCelsius);
     switch (segment.kind) {
       case 'ramp':
         return coldest >= segment.targetCelsius - segment.toleranceCelsius + READY_CELSIUS;
       case 'soak':
         if (Math.abs(coldest - segment.targetCelsius) <= segment.toleranceCelsius)
           this.#soakedSeconds += seconds;
-        return this.#soakedSeconds >= segment.durationSeconds + SPARE_SOAK_SECONDS;
+        return this.#soakedSeconds >= habits.soakShare * segment.durationSeconds + SPARE_SOAK_SECONDS;
       case 'cool':
         return watched.loadCelsius <= segment.targetCelsius;
       default:

@@ -29,6 +29,12 @@ export interface Flame {
   readonly carbonMonoxideKilogramsPerSecond: number;
 }
 
+/** Gas that flows through a burner whose flame has gone out: it drags cold air along and heats nothing. */
+export function unlit(fuelKilogramsPerSecond: number): Flame {
+  const flueKilogramsPerSecond = fuelKilogramsPerSecond * (1 + PROPANE_STOICHIOMETRIC_AIR_KILOGRAMS);
+  return { watts: 0, flueKilogramsPerSecond, carbonMonoxideKilogramsPerSecond: 0 };
+}
+
 /**
  * Burns propane at an equivalence ratio (above 1 is rich: too little air, so
  * the heat is set by the air). The ratio is held inside 0.8 to 1.5.

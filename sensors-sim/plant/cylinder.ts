@@ -17,6 +17,9 @@ const FULL_WATTS_PER_KELVIN = 4.5;
 /** Below this nothing is liquid any more and the rest leaves as gas. */
 const LAST_VAPOUR_KILOGRAMS = 0.05;
 const COLDEST_CELSIUS = -60;
+/** A wall is warmer than the liquid by this share of what the air is, and by no more than this. Invented. */
+const WALL_WARMER_SHARE = 0.08;
+const WALL_WARMER_CELSIUS = 2.5;
 
 /** The contents of a cylinder. */
 export interface CylinderStart {
@@ -43,12 +46,21 @@ export class Cylinder {
     return Math.max(0, full) * Math.min(1, this.massKilograms / LAST_VAPOUR_KILOGRAMS);
   }
 
+  /** What a thermocouple on the wall shows: a little warmer than the liquid behind it. */
+  wallCelsius(airCelsius: number): number {
+    const warmer = Math.min(
+      WALL_WARMER_CELSIUS,
+      WALL_WARMER_SHARE * Math.abs(airCelsius - this.liquidCelsius),
+    );
+    return this.liquidCelsius + Math.sign(airCelsius - this.liquidCelsius) * warmer;
+  }
+
   /** Draws gas for a time; gives what was really there, kg. */
-  step(kilogramsPerSecond: number, roomCelsius: number, seconds: number): number {
+  step(kilogramsPerSecond: number, airCelsius: number, seconds: number): number {
     const drawn = Math.min(kilogramsPerSecond * seconds, this.massKilograms);
     const latent = propaneLatentHeatJoulesPerKilogram(this.liquidCelsius) * drawn;
     const wetted = Math.max(0.05, (this.massKilograms / FULL_KILOGRAMS) ** (2 / 3));
-    const gained = FULL_WATTS_PER_KELVIN * wetted * (roomCelsius - this.liquidCelsius) * seconds;
+    const gained = FULL_WATTS_PER_KELVIN * wetted * (airCelsius - this.liquidCelsius) * seconds;
     const capacity = SHELL_JOULES_PER_KELVIN + LIQUID_JOULES_PER_KILOGRAM_KELVIN * this.massKilograms;
     this.liquidCelsius = Math.max(COLDEST_CELSIUS, this.liquidCelsius + (gained - latent) / capacity);
     this.massKilograms -= drawn;

@@ -9,8 +9,8 @@ import type { Link, LinkEvents, PublishOptions } from './link.ts';
 export interface MqttLinkOptions {
   readonly url: string;
   readonly clientId: string;
-  /** Retained at QoS 1 by the broker when the connection is lost. */
-  readonly will: { readonly topic: string; readonly payload: string };
+  /** Retained at QoS 1 by the broker when the connection is lost; null: nothing. */
+  readonly will: { readonly topic: string; readonly payload: string } | null;
   /** Wait before the next attempt, ms. Default 1000. */
   readonly retryMs?: number;
 }
@@ -73,7 +73,9 @@ export class MqttLink implements Link {
       clean: true,
       reconnectPeriod: 0,
       keepalive: 30,
-      will: { ...will, payload: Buffer.from(will.payload), qos: 1, retain: true },
+      ...(will === null
+        ? {}
+        : { will: { ...will, payload: Buffer.from(will.payload), qos: 1, retain: true } }),
     });
     this.#client = client;
     client.on('connect', () => {

@@ -39,7 +39,7 @@ describe('the command line', () => {
     [['--history-hours', '100'], /0 to 48/],
     [['--mqtt', '127.0.0.1:1883'], /mqtt:\/\/127.0.0.1:1883/],
     [['--mqtt', 'http://127.0.0.1'], /--mqtt/],
-    [['--forge-plan', 'oven-temper'], /forge-anneal, forge-normalise or none/],
+    [['--forge-plan', 'oven-temper'], /forge-anneal, forge-normalise, forge-anneal-thick or none/],
     [['--nonsense'], /--nonsense/],
     [['stray'], /stray/],
     [['--seed'], /--seed/],

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { BEHAVIOUR_NAMES, behaviour, isActive } from '../../../sensors-sim/behaviours/behaviour.ts';
-import { conditionsAt, cylinderChange } from '../../../sensors-sim/behaviours/conditions.ts';
+import { conditionsAt } from '../../../sensors-sim/behaviours/conditions.ts';
+import { cylinderChange } from '../../../sensors-sim/behaviours/gas-conditions.ts';
 import { parseBehaviour } from '../../../sensors-sim/behaviours/parse-behaviour.ts';
 import { SimError } from '../../../sensors-sim/errors.ts';
 

@@ -8,10 +8,12 @@ import {
   type TemperatureController,
 } from '../../../sensors-sim/plant/temperature-controller.ts';
 
+const BLADE = { mark: 'blade', shape: 'plate', massKilograms: 0.6, sectionMetres: 0.006 } as const;
+
 /** Chamber temperatures of an oven that ramps to a target and holds it; the probe is perfect here. */
 function programmed(controller: TemperatureController, targetCelsius: number, hours: number): number[] {
   const oven = new Oven(20);
-  const load = new SteelLoad({ massKilograms: 0.6, thicknessMetres: 0.006 }, 20);
+  const load = new SteelLoad([BLADE], 20);
   const programme = new OvenProgramme(controller);
   const segment = { kind: 'ramp', targetCelsius, toleranceCelsius: 5, rateCelsiusPerHour: 600 } as const;
   programme.start();
@@ -32,6 +34,42 @@ describe('the electric oven', () => {
     expect(Math.min(...held)).toBeGreaterThan(812);
   });
 
+  // Common practice, no source: a small oven climbs 5 to 25 °C a minute at full power and 800 °C.
+  test('climbs by 5 to 25 °C a minute when full power comes on at 800 °C', () => {
+    const oven = new Oven(20);
+    const controller = new PidController();
+    for (let second = 0; second < 4 * 3600; second += 1) {
+      const powerShare = controller.step(800, oven.chamberCelsius, 1);
+      oven.step({ powerShare, doorShare: 0, roomCelsius: 20, load: null }, 1);
+    }
+    const rises = Array.from({ length: 5 }, () => {
+      const before = oven.chamberCelsius;
+      for (let second = 0; second < 60; second += 1) {
+        oven.step({ powerShare: 1, doorShare: 0, roomCelsius: 20, load: null }, 1);
+      }
+      return oven.chamberCelsius - before;
+    });
+    for (const rise of rises) {
+      expect(rise).toBeGreaterThan(5);
+      expect(rise).toBeLessThan(25);
+    }
+  });
+
+  test('is coldest by the door and hottest at the back, the more so with a worn seal', () => {
+    const corners = (unevenness: number) => {
+      const oven = new Oven(20);
+      const input = { powerShare: 0.3, doorShare: 0, roomCelsius: 20, load: null, unevenness };
+      for (let second = 0; second < 3 * 3600; second += 1) oven.step(input, 1);
+      const middle = oven.chamberCelsius;
+      return { front: middle - oven.frontCelsius, back: oven.backCelsius - middle };
+    };
+    const [sound, worn] = [corners(1), corners(4)];
+    expect(sound.front).toBeGreaterThan(2);
+    expect(sound.front).toBeLessThan(8);
+    expect(sound.back).toBeGreaterThan(0.5);
+    expect(worn.front).toBeCloseTo(4 * sound.front, 0);
+  });
+
   test('holds a tempering heat as well, with far less power', () => {
     const held = programmed(new PidController(), 200, 2).slice(3600);
     expect(Math.min(...held)).toBeGreaterThan(197);
@@ -47,7 +85,7 @@ describe('the electric oven', () => {
 
   test('loses no heat and makes none', () => {
     const oven = new Oven(20);
-    const load = new SteelLoad({ massKilograms: 0.6, thicknessMetres: 0.006 }, 20);
+    const load = new SteelLoad([BLADE], 20);
     const before = oven.storedJoules;
     for (let second = 0; second < 3600; second += 1) {
       const doorShare = second > 3000 ? 1 : 0;
