@@ -1,3 +1,5 @@
+import './check-field.css';
+
 interface CheckFieldProps {
   readonly label: string;
   readonly checked: boolean;

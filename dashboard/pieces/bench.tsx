@@ -1,5 +1,6 @@
 import '../parts/sheets.css';
 import './pieces.css';
+import './bench.css';
 import { useState } from 'preact/hooks';
 import { Button } from '../parts/button.tsx';
 import { Page } from '../parts/page.tsx';

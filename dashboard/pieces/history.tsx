@@ -106,6 +106,7 @@ interface SeenProps {
 function Seen({ observation, unit, stepName, onRemove }: SeenProps) {
   const { seen, by, note } = observation;
   const said = saidOf(observation, unit);
+  const about = [stepName, by].filter((each) => each !== '').join(', ');
   return (
     <div class="history-entry">
       <p>
@@ -116,7 +117,7 @@ function Seen({ observation, unit, stepName, onRemove }: SeenProps) {
       {seen.kind === 'attachment' && <Attached seen={seen} />}
       {note !== '' && <p class="history-said">{note}</p>}
       <p class="history-foot">
-        <span class="quiet">{[stepName, by].filter((each) => each !== '').join(', ')}</span>
+        {about !== '' && <span class="quiet">{about}</span>}
         <Button name={pieceWords.removeName(said)} onPress={onRemove}>
           {pieceWords.remove}
         </Button>

@@ -1,5 +1,6 @@
 import '../parts/sheets.css';
 import './pieces.css';
+import './bench.css';
 import { useState } from 'preact/hooks';
 import type { Piece, PieceHistory } from '../../hub/contract/piece.ts';
 import { Button, LinkButton } from '../parts/button.tsx';

@@ -10,6 +10,8 @@ export interface StepForm {
   /** Of a step that a piece has already; null: new, or of a template. */
   readonly id: string | null;
   readonly isDone: boolean;
+  /** Added while the form is open: its fields lie open. */
+  readonly isNew: boolean;
   readonly step: TemplateStep;
 }
 
@@ -31,12 +33,17 @@ export type RouteAction =
   | { readonly type: 'reminder'; readonly key: number; readonly code: ReminderCode; readonly on: boolean };
 
 export function templateForm(steps: readonly TemplateStep[]): RouteForm {
-  return formOf(steps.map((step) => ({ id: null, isDone: false, step })));
+  return formOf(steps.map((step) => ({ id: null, isDone: false, isNew: false, step })));
 }
 
 export function pieceRouteForm(route: readonly RouteStep[]): RouteForm {
   return formOf(
-    route.map(({ id, done, ...step }) => ({ id, isDone: done !== null, step: step as TemplateStep })),
+    route.map(({ id, done, ...step }) => ({
+      id,
+      isDone: done !== null,
+      isNew: false,
+      step: step as TemplateStep,
+    })),
   );
 }
 
@@ -52,7 +59,7 @@ export function routeDraft({ steps }: RouteForm): RouteStepDraft[] {
 export function reduceRoute(form: RouteForm, action: RouteAction): RouteForm {
   switch (action.type) {
     case 'add': {
-      const added = { key: form.nextKey, id: null, isDone: false, step: blankStep(action.kind) };
+      const added = { key: form.nextKey, id: null, isDone: false, isNew: true, step: blankStep(action.kind) };
       return { steps: [...form.steps, added], nextKey: form.nextKey + 1 };
     }
     case 'remove':

@@ -37,25 +37,33 @@ export function RouteTicks({ piece, reload }: RouteTicksProps) {
       await api.pieces.untick(piece.id, id);
       reload();
     });
+  const tickOf = (step: RouteStep, index: number) => (
+    <StepTick
+      key={step.id}
+      step={step}
+      index={index}
+      isDue={step.id === due?.id}
+      before={piece.route[index - 1]?.done?.outcome ?? null}
+      busy={press.busy}
+      onTick={(outcome) => tick(step, outcome)}
+      onUntick={() => untick(step)}
+    />
+  );
+  // What is behind is folded away: the step that is due must lie under the thumb.
+  const count = due === null ? piece.route.length : piece.route.indexOf(due);
+  const [behind, ahead] = [piece.route.slice(0, count), piece.route.slice(count)];
   return (
     <section class="piece-part" aria-labelledby="piece-route-head">
       <h2 id="piece-route-head">{pieceWords.route}</h2>
       {piece.route.length === 0 && <p>{pieceWords.noRoute}</p>}
       <ProblemNote error={press.error} />
-      <ol class="plain-list ticks">
-        {piece.route.map((step, index) => (
-          <StepTick
-            key={step.id}
-            step={step}
-            index={index}
-            isDue={step.id === due?.id}
-            before={piece.route[index - 1]?.done?.outcome ?? null}
-            busy={press.busy}
-            onTick={(outcome) => tick(step, outcome)}
-            onUntick={() => untick(step)}
-          />
-        ))}
-      </ol>
+      {behind.length > 0 && (
+        <details>
+          <summary>{pieceWords.behind(behind.length)}</summary>
+          <ol class="plain-list ticks">{behind.map(tickOf)}</ol>
+        </details>
+      )}
+      <ol class="plain-list ticks">{ahead.map((step, index) => tickOf(step, behind.length + index))}</ol>
       <div class="form-acts">
         <Button onPress={() => setChanging(true)}>{pieceWords.changeRoute}</Button>
         {due?.kind === 'heat' && <LinkButton href={hrefTo({ view: 'bench' })}>{pieceWords.fire}</LinkButton>}

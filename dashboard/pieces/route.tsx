@@ -1,5 +1,6 @@
 import '../parts/sheets.css';
 import './pieces.css';
+import './bench.css';
 import { useReducer, useState } from 'preact/hooks';
 import { type RouteTemplate, RouteTemplateDraft } from '../../hub/contract/route-template.ts';
 import type { Schedule } from '../../hub/contract/schedule.ts';

@@ -1,5 +1,6 @@
 import '../parts/sheets.css';
 import './pieces.css';
+import './bench.css';
 import { useState } from 'preact/hooks';
 import type { RouteTemplate } from '../../hub/contract/route-template.ts';
 import { Button, LinkButton } from '../parts/button.tsx';

@@ -37,26 +37,16 @@ export function StepsEditor({ form, act, schedules, fault }: StepsEditorProps) {
       <ol class="plain-list route-step-list">
         {form.steps.map((each, index) => (
           <li key={each.key}>
-            <fieldset class="route-step">
-              <legend>
-                {index + 1}. {stepName(each.step)}
-                {each.isDone && <span class="tag"> {routesWords.ticked}</span>}
-              </legend>
-              <StepFields
-                form={each}
-                act={act}
-                schedules={schedules}
-                fault={(path) => fault(`${index}/${path}`)}
-              />
-              <StepActs
-                form={each}
-                index={index}
-                last={form.steps.length - 1}
-                act={act}
-                tell={setSaid}
-                onRemove={() => remove(index, each.key)}
-              />
-            </fieldset>
+            <StepPart
+              form={each}
+              index={index}
+              last={form.steps.length - 1}
+              act={act}
+              tell={setSaid}
+              schedules={schedules}
+              fault={(path) => fault(`${index}/${path}`)}
+              onRemove={() => remove(index, each.key)}
+            />
           </li>
         ))}
       </ol>
@@ -69,6 +59,30 @@ export function StepsEditor({ form, act, schedules, fault }: StepsEditorProps) {
         <Button onPress={() => add('check')}>{routesWords.addCheck}</Button>
       </div>
     </section>
+  );
+}
+
+interface StepPartProps extends ActsProps {
+  readonly schedules: readonly Schedule[];
+  readonly fault: (path: string) => string | undefined;
+}
+
+/** One step: its fields folded away until somebody wants them, so that a long route stays short. */
+function StepPart({ schedules, fault, ...props }: StepPartProps) {
+  const { form, index, act } = props;
+  const isWrong = fault('title') !== undefined || fault('scheduleId') !== undefined;
+  return (
+    <div class="route-step">
+      <details open={form.isNew || isWrong}>
+        <summary>
+          {index + 1}. {stepName(form.step)}
+          {form.step.optional && <span class="tag">{routesWords.mayBeSkipped.toLowerCase()}</span>}
+          {form.isDone && <span class="tag">{routesWords.ticked}</span>}
+        </summary>
+        <StepFields form={form} act={act} schedules={schedules} fault={fault} />
+      </details>
+      <StepActs {...props} />
+    </div>
   );
 }
 

@@ -8,7 +8,7 @@ export const benchWords = {
   due: 'Due next',
   dueLong: 'Every piece with a step left: what must not wait first, then the oldest.',
   nothing: 'Nothing is due. Add a piece, or give one a route.',
-  urgent: 'Hardened, not tempered: temper first',
+  urgent: 'Hardened, not tempered yet: do not let it wait',
   inFire: 'in the fire now',
   notMet: 'The step before was not met: look before going on.',
   optional: 'may be skipped',

@@ -119,6 +119,7 @@ export const pieceWords = {
   noRoute: 'This piece has no route yet.',
   changeRoute: 'Change the route',
   changeRouteTitle: (mark: string) => `Route of ${mark}`,
+  behind: (count: number) => (count === 1 ? '1 step behind it' : `${count} steps behind it`),
   dueNow: 'due now',
   optional: 'may be skipped',
   tick: 'Done',

@@ -10,6 +10,13 @@ describe('the address of a page', () => {
     { view: 'schedule', id: 'new' },
     { view: 'steel', name: '' },
     { view: 'steel', name: '42CrMo4 / 4140' },
+    { view: 'bench' },
+    { view: 'pieces' },
+    { view: 'piece', id: 'a b' },
+    { view: 'piece-by-mark', mark: 'HC-07' },
+    { view: 'piece-label', id: 'a' },
+    { view: 'routes' },
+    { view: 'route', id: 'new' },
     { view: 'setup', section: '' },
     { view: 'setup', section: 'nodes' },
   ];
@@ -26,6 +33,9 @@ describe('the address of a page', () => {
 
   it('does not guess at what it does not know, nor choke on a stray percent sign', () => {
     expect(parseRoute('#/cupboard')).toEqual({ view: 'unknown', path: 'cupboard' });
+    expect(parseRoute('#/pieces/by-mark').view).toBe('unknown');
+    expect(parseRoute('#/pieces/1/2').view).toBe('unknown');
+    expect(parseRoute('#/pieces/by-mark/A/B').view).toBe('unknown');
     expect(parseRoute('#/firings/1/2')).toEqual({ view: 'unknown', path: 'firings/1/2' });
     expect(parseRoute('#/firings/50%')).toEqual({ view: 'firing', id: '50%' });
   });
