@@ -11,6 +11,8 @@ export interface Outside {
   readonly clock: Clock;
   readonly lookup: Lookup;
   readonly allowed: () => readonly Network[];
+  /** Certificate authority to trust instead of the system's, PEM; the hub itself leaves it to NODE_EXTRA_CA_CERTS. */
+  readonly ca?: string;
 }
 
 export interface HttpMessage {
@@ -29,7 +31,7 @@ export async function sendHttp(message: HttpMessage, outside: Outside): Promise<
   const admitted = await admit(url.hostname, outside.allowed(), outside.lookup);
   if (!admitted.ok) return admitted;
   try {
-    return judge(await exchange(url, message, admitted, outside.clock), url);
+    return judge(await exchange(url, message, admitted, outside), url);
   } catch (fault) {
     return failed(fault, url);
   }
@@ -39,15 +41,16 @@ function exchange(
   url: URL,
   { method, headers, body }: HttpMessage,
   { address, family }: Extract<Admitted, { ok: true }>,
-  clock: Clock,
+  { clock, ca }: Outside,
 ): Promise<number> {
   // Node asks this instead of the resolver: the connection goes to the address that was checked, whatever the name
   // says by now. Certificates are still checked against the name.
   const pinned: LookupFunction = (_host, options, done) =>
     options.all ? done(null, [{ address, family }]) : done(null, address, family);
   const options: RequestOptions = { method, headers, lookup: pinned, agent: false };
+  const trust = ca === undefined ? {} : { ca };
   return new Promise((resolve, reject) => {
-    const request = (url.protocol === 'https:' ? secure : plain)(url, options);
+    const request = url.protocol === 'https:' ? secure(url, { ...options, ...trust }) : plain(url, options);
     const cancel = clock.after(MOST_MS, () => request.destroy(new Error('no answer in time')));
     const settle = (end: () => void): void => {
       cancel();

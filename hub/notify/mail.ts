@@ -17,7 +17,7 @@ const MOST_DETAIL = 300;
 export async function sendMail(target: Mail, message: Message, outside: Outside): Promise<SendOutcome> {
   const admitted = await admit(target.host, outside.allowed(), outside.lookup);
   if (!admitted.ok) return admitted;
-  const transport = createTransport(optionsFor(target, admitted.address));
+  const transport = createTransport(optionsFor(target, admitted.address, outside.ca));
   try {
     await transport.sendMail({
       from: { name: message.shop, address: target.from },
@@ -37,7 +37,7 @@ export async function sendMail(target: Mail, message: Message, outside: Outside)
   }
 }
 
-function optionsFor(target: Mail, address: string) {
+function optionsFor(target: Mail, address: string, ca: string | undefined) {
   const { host, port, security, user, password } = target;
   return {
     host: address,
@@ -47,7 +47,11 @@ function optionsFor(target: Mail, address: string) {
     ignoreTLS: security === 'none',
     ...(user === '' ? {} : { auth: { user, pass: password ?? '' } }),
     // The connection goes to the checked address; the certificate is checked against the name that was entered.
-    tls: { ...(isIP(host) === 0 ? { servername: host } : {}), minVersion: 'TLSv1.2' as const },
+    tls: {
+      ...(isIP(host) === 0 ? { servername: host } : {}),
+      minVersion: 'TLSv1.2' as const,
+      ...(ca === undefined ? {} : { ca }),
+    },
     connectionTimeout: MOST_MS,
     greetingTimeout: MOST_MS,
     socketTimeout: MOST_MS,
