@@ -55,7 +55,7 @@ function CoreLine({ live: { judgement } }: { readonly live: LiveFiring }) {
   const { mark, coreCelsius } = slowest;
   const core =
     coreCelsius === null ? wallWords.coreUnknown(mark) : wallWords.core(mark, temperature(coreCelsius, unit));
-  return <p class="lane-core">{`${core} · ${judgement.soakClockText}`}</p>;
+  return <p class="lane-core">{core}</p>;
 }
 
 function Progress({ live }: { readonly live: LiveFiring }) {

@@ -32,7 +32,7 @@ export const wallWords = {
   chartName: (furnace: string) => `Firing in ${furnace}`,
   measured: 'measured',
   forecast: 'forecast',
-  core: (mark: string, core: string) => `core of ${mark}: ${core}, computed`,
+  core: (mark: string, core: string) => `core of ${mark}: ${core}, computed; the soak clock goes by it`,
   coreUnknown: (mark: string) => `core of ${mark}: not known now`,
 
   start: 'Start',
