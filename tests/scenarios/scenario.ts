@@ -4,8 +4,10 @@ import type { Furnace } from '../../hub/contract/shop.ts';
 import { createCommitter } from '../../hub/intake/committer.ts';
 import { createIntake } from '../../hub/intake/intake.ts';
 import { type BehaviourInput, behaviour } from '../../sensors-sim/behaviours/behaviour.ts';
+import type { Fitting } from '../../sensors-sim/node-names.ts';
 import type { FurnaceEvent, PlannedFiring } from '../../sensors-sim/operators/firing-desk.ts';
 import { FORGE_ANNEAL, type FurnaceName, PLANS, type Plan } from '../../sensors-sim/plans.ts';
+import type { CylinderStart } from '../../sensors-sim/plant/cylinder.ts';
 import { type Simulation, simulate } from '../../sensors-sim/run.ts';
 import { MORNING, makeShop, type TestShop } from '../harness/shop.ts';
 
@@ -18,6 +20,16 @@ export interface ScenarioOptions {
   readonly publishEverySeconds?: number;
   /** The probes on the pieces are taken in too, as a person does who adopts the whole node. */
   readonly loads?: boolean;
+  /** Minutes of a cold shop before the furnace is lit; 1 where left out. */
+  readonly coldMinutes?: number;
+  /** A second CO sensor and what else a shop may hang on its wall. */
+  readonly fittings?: readonly Fitting[];
+  /** End of scale of the CO sensors, ppm; not known where left out. */
+  readonly fullScalePpm?: number;
+  /** What stands in the shop at first; the simulator's own cylinder where left out. */
+  readonly cylinder?: CylinderStart;
+  /** More of the set-up, before the first reading: see gas-fitting.ts. */
+  readonly prepare?: (shop: TestShop, furnaces: Furnaces) => void;
   /** What a fault makes of a payload on its way: see probe-tampering.ts. */
   readonly tamper?: (topic: string, payload: string) => string;
 }
@@ -37,7 +49,7 @@ export interface Scenario {
 /** What the smith does with the piece before there is a hand free for the wall. */
 const LINGER_MS = 20_000;
 
-type Furnaces = Readonly<Record<FurnaceName, Furnace>>;
+export type Furnaces = Readonly<Record<FurnaceName, Furnace>>;
 
 /**
  * Runs one firing of the simulated shop through the hub's own intake, archive, judges and alarm book, under a
@@ -47,7 +59,8 @@ type Furnaces = Readonly<Record<FurnaceName, Furnace>>;
 export function runScenario(options: ScenarioOptions): Scenario {
   const plan = options.plan ?? FORGE_ANNEAL;
   const shop = makeShop(MORNING);
-  const furnaces = furnish(shop, options.loads ?? false);
+  const furnaces = furnish(shop, options);
+  options.prepare?.(shop, furnaces);
   const committer = createCommitter({
     archive: shop.archive,
     clock: shop.clock,
@@ -56,7 +69,7 @@ export function runScenario(options: ScenarioOptions): Scenario {
   });
   committer.onCommit((commit) => shop.watch.committed(commit));
   const intake = createIntake({ archive: shop.archive, committer, clock: shop.clock });
-  const startMs = MORNING + 60_000;
+  const startMs = MORNING + (options.coldMinutes ?? 1) * 60_000;
   const simulation = simulate({
     seed: options.seed ?? 11,
     startMs: MORNING,
@@ -64,6 +77,8 @@ export function runScenario(options: ScenarioOptions): Scenario {
     publishEverySeconds: options.publishEverySeconds ?? 2,
     furnacePlan: [{ plan, startMs, operator: options.operator ?? 'good' }],
     behaviours: (options.behaviours ?? []).map(behaviour),
+    fittings: options.fittings ?? [],
+    ...(options.cylinder === undefined ? {} : { cylinder: options.cylinder }),
   });
   const smith = new Smith(shop, furnaces);
   for (const { atMs, topic, payload, qos } of simulation) {
@@ -146,7 +161,7 @@ function isOut(event: FurnaceEvent): boolean {
   );
 }
 
-function furnish(shop: TestShop, loads: boolean): Furnaces {
+function furnish(shop: TestShop, options: ScenarioOptions): Furnaces {
   const forge = shop.archive.createFurnace(
     { name: 'Forge', kind: 'gas-forge', ratedCelsius: 1300, note: '' },
     MORNING,
@@ -181,13 +196,23 @@ function furnish(shop: TestShop, loads: boolean): Furnaces {
   };
   add('forge-node', 'chamber', forge, {});
   add('oven-node', 'chamber', oven, {});
-  if (loads) {
+  if (options.loads === true) {
     add('forge-node', 'load', forge, { role: 'load' });
     add('oven-node', 'load', oven, { role: 'load' });
   }
   add('forge-node', 'supply-pressure', forge, { quantity: 'pressure', role: 'supply-pressure' });
   add('forge-node', 'cylinder-mass', forge, { quantity: 'mass', role: 'cylinder-mass' });
-  add('air-node', 'co', null, { quantity: 'carbon-monoxide', role: 'room-air' });
+  const monoxide = {
+    quantity: 'carbon-monoxide',
+    role: 'room-air',
+    possibleHigh: options.fullScalePpm ?? null,
+  };
+  add('air-node', 'co', null, monoxide);
+  if (options.fittings?.includes('second-co')) add('air-node', 'co-corner', null, monoxide);
+  if (options.fittings?.includes('air-climate')) {
+    add('air-node', 'co2', null, { quantity: 'carbon-dioxide', role: 'room-air' });
+    add('air-node', 'o2', null, { quantity: 'oxygen', role: 'room-air' });
+  }
   shop.watch.setupChanged();
   return { forge, oven };
 }
