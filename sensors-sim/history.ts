@@ -66,7 +66,7 @@ const PAST: readonly Placed[] = [
 ];
 
 /** Under way so long that the forge is about to reach its soak and the oven is in it. */
-const FORGE_UNDER_WAY_MINUTES = 25;
+const FORGE_UNDER_WAY_MINUTES = 23;
 const OVEN_UNDER_WAY_MINUTES = 70;
 const DEFAULT_HOURS = 10;
 const MOST_HOURS = 48;

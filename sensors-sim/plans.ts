@@ -38,7 +38,7 @@ export const FORGE_ANNEAL: Plan = {
   kind: 'anneal',
   segments: [ramp(860, 15, null), soak(860, 15, 15 * 60), cool(550, 'ash')],
   load: [
-    { mark: 'axe blank', shape: 'plate', sectionMetres: 0.012, massKilograms: 1.1 },
+    { mark: 'axe blank', shape: 'plate', sectionMetres: 0.01, massKilograms: 1.1 },
     { mark: 'blade', shape: 'plate', sectionMetres: 0.006, massKilograms: 0.4 },
   ],
 };

@@ -5,7 +5,7 @@
 import type { Random } from '../random.ts';
 
 /** Full fire for heating up, Pa gauge. */
-export const HEAT_UP_PASCALS = 95_000;
+export const HEAT_UP_PASCALS = 97_000;
 /** Less than this and the burner would huff. */
 const LEAST_PASCALS = 6_000;
 const PASCAL_STEP = 1_000;

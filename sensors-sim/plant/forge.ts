@@ -20,7 +20,7 @@ const LINING: readonly LiningLayer[] = [
 const WALL_SQUARE_METRES = 0.3;
 const GAS_EMISSIVITY = 0.3;
 const GAS_FILM = 120;
-const LOAD_FILM = 20;
+const LOAD_FILM = 32;
 const PORT_SQUARE_METRES = 0.045;
 const DOOR_SQUARE_METRES = 0.03;
 

@@ -26,6 +26,8 @@ const ELEMENT_CONTACT = 4;
 const WALL_SQUARE_METRES = 0.2;
 const DOOR_SQUARE_METRES = 0.0225;
 const FILM = 25;
+/** The air is stirred along the steel. */
+const LOAD_FILM = 45;
 /** The control probe hangs in the air and sees the wall: half of each. */
 const PROBE_AIR_SHARE = 0.5;
 /** Steady drop by the door and rise at the back, as shares of what the oven is above the room. */
@@ -91,7 +93,7 @@ export class Oven {
     const wall = this.#lining.hotFaceCelsius;
     const electric = OVEN_FULL_WATTS * Math.min(Math.max(input.powerShare, 0), 1);
     const doorAir = 12 * DOOR_SQUARE_METRES * input.doorShare;
-    const around = { wallCelsius: wall, gasCelsius: this.#airCelsius, film: FILM };
+    const around = { wallCelsius: wall, gasCelsius: this.#airCelsius, film: LOAD_FILM };
     const gain = input.load?.heat({ ...around, doorDropCelsius: this.#frontDrop }, seconds) ?? NO_GAIN;
     this.#airCelsius = this.#settledAir(input, wall, doorAir, gain.gas);
     const elementToWall = this.#elementWatts(wall);

@@ -53,7 +53,7 @@ describe('the past of the shop', () => {
         plan: 'forge-normalise',
         kind: 'normalise',
         course: 'good',
-        startMs: expect.closeTo(NOW - 25 * 60_000, -4),
+        startMs: expect.closeTo(NOW - 23 * 60_000, -4),
       },
     ]);
   });

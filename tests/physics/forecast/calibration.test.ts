@@ -71,13 +71,13 @@ describe('overshoot warnings over simulated firings', () => {
     expect(outcome.warnedAtMs).toBeNull();
   });
 
-  it('come as soon as an oven runs away, which is less than a minute before the limit', () => {
-    const late = watch(firing(OVEN_HARDEN, 'late', 206, 82), publishing);
-    const good = firing(OVEN_HARDEN, 'good', 206, 82);
+  it('come while an oven that runs away is still well below the limit', () => {
+    const late = watch(firing(OVEN_HARDEN, 'late', 206, 95), publishing);
+    const good = firing(OVEN_HARDEN, 'good', 206, 95);
     const knowable = knowableSeconds(late, good) ?? Number.NaN;
     const lead = leadSeconds(late) ?? Number.NaN;
-    expect(knowable).toBeLessThan(60);
-    expect(lead).toBeGreaterThan(0);
-    expect(knowable - lead).toBeLessThan(30);
+    expect(knowable).toBeGreaterThan(90);
+    expect(lead).toBeGreaterThan(30);
+    expect(lead).toBeLessThan(knowable);
   });
 });

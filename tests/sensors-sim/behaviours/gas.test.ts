@@ -7,7 +7,7 @@ import { FORGE_ANNEAL } from '../../../sensors-sim/plans.ts';
 import { type Fired, fire } from '../fire.ts';
 
 /** In the soak, where the smith sets the gas only a little. */
-const FAULT_MINUTE = 36;
+const FAULT_MINUTE = 33;
 const startSeconds = FAULT_MINUTE * 60;
 const inSoak = (minutes: number, ...behaviours: readonly BehaviourInput[]) =>
   fire({ plan: FORGE_ANNEAL, minutes, behaviours });
@@ -42,9 +42,9 @@ function verdict(fired: Fired, from: number, to: number, burnerOpen: boolean | n
 
 describe('a supply that is in order', () => {
   test('holds its pressure through the soak and burns what the scale loses', () => {
-    const fired = inSoak(46);
-    expect(verdict(fired, 36, 44, true)).toBe('steady');
-    const [from, to] = [fired.at(36), fired.at(44)];
+    const fired = inSoak(42);
+    expect(verdict(fired, 33, 41, true)).toBe('steady');
+    const [from, to] = [fired.at(33), fired.at(41)];
     const lost = from.cylinderKilograms - to.cylinderKilograms;
     expect(lost).toBeGreaterThan(0.05);
     expect(lost).toBeLessThan(0.15);
@@ -56,7 +56,7 @@ describe('a supply that is in order', () => {
 describe('told apart by pressure, mass and temperature', () => {
   test('a shut valve: nothing at once, liquid left', () => {
     const fired = inSoak(44, { name: 'shut-valve', startSeconds });
-    expect(verdict(fired, 32, 42, true)).toBe('shut-valve');
+    expect(verdict(fired, 29, 40, true)).toBe('shut-valve');
     const supply = fired.readings('forge-node', 'supply-pressure');
     const after = supply.filter(({ seconds }) => seconds > startSeconds + 20);
     expect(after.every(({ value }) => value <= 500)).toBe(true);
@@ -66,16 +66,16 @@ describe('told apart by pressure, mass and temperature', () => {
 
   test('an empty cylinder: good pressure, then none, and nothing on the scale', () => {
     const fired = inSoak(56, { name: 'empty-cylinder', startSeconds, massKilograms: 0.1 });
-    expect(verdict(fired, 37, 52, true)).toBe('empty-cylinder');
-    expect(fired.at(38).supplyGaugePascals).toBeGreaterThan(30_000);
+    expect(verdict(fired, 34, 50, true)).toBe('empty-cylinder');
+    expect(fired.at(35).supplyGaugePascals).toBeGreaterThan(30_000);
     expect(fired.at(54).supplyGaugePascals).toBeLessThan(1000);
-    expect(fired.readings('forge-node', 'cylinder-mass').at(-1)?.value).toBeLessThan(0.03);
+    expect(fired.readings('forge-node', 'cylinder-mass').at(-1)?.value).toBeLessThan(0.05);
   });
 
   test('chill: the pressure sags over minutes with the cylinder, and liquid is left', () => {
-    const cold: BehaviourInput = { name: 'cold-cylinder', startSeconds: 31 * 60 };
+    const cold: BehaviourInput = { name: 'cold-cylinder', startSeconds: 28 * 60 };
     const fired = inSoak(75, cold);
-    expect(verdict(fired, 33, 60, true)).toBe('cylinder-chill');
+    expect(verdict(fired, 30, 57, true)).toBe('cylinder-chill');
     const last = fired.at(74);
     expect(last.cylinderKilograms).toBeGreaterThan(0.3);
     expect(last.cylinderCelsius).toBeLessThan(-35);
@@ -89,16 +89,16 @@ describe('told apart by pressure, mass and temperature', () => {
       lossPascals: 1_500_000,
       overMinutes: 4,
     });
-    expect(verdict(fired, 31, 58, true)).toBe('restriction');
+    expect(verdict(fired, 28, 58, true)).toBe('restriction');
     expect(fired.at(58).cylinderGaugePascals).toBeGreaterThan(400_000);
-    expect(fired.at(58).forge.chamberCelsius).toBeLessThan(fired.at(35).forge.chamberCelsius - 20);
+    expect(fired.at(58).forge.chamberCelsius).toBeLessThan(fired.at(32).forge.chamberCelsius - 20);
   });
 
   test('a second burner on a tired regulator: less pressure, more flow', () => {
     const fired = inSoak(60, { name: 'regulator-droop', startSeconds });
-    expect(verdict(fired, 31, 45, true)).toBe('regulator-droop');
+    expect(verdict(fired, 29, 41, true)).toBe('regulator-droop');
     // Before the smith has turned it up again.
-    expect(fired.at(36.2).supplyGaugePascals).toBeLessThan(0.85 * fired.at(35.9).supplyGaugePascals);
+    expect(fired.at(33.2).supplyGaugePascals).toBeLessThan(0.85 * fired.at(32.9).supplyGaugePascals);
   });
 
   test('a leaking seat: with the burner shut the outlet climbs and climbs, and nothing leaves the scale', () => {
@@ -126,7 +126,7 @@ describe('told apart by pressure, mass and temperature', () => {
 
   test('ice in the regulator: falling at good cylinder pressure', () => {
     const fired = inSoak(52, { name: 'falling-gas', startSeconds });
-    expect(['restriction', 'cannot-tell']).toContain(verdict(fired, 31, 44, true));
+    expect(['restriction', 'cannot-tell']).toContain(verdict(fired, 28, 41, true));
     expect(fired.at(50).cylinderGaugePascals).toBeGreaterThan(400_000);
   });
 });
@@ -152,8 +152,8 @@ describe('flame-out', () => {
   });
 
   test('cools faster than the same forge with its gas shut and the piece in it', () => {
-    const [gone, shut] = [inSoak(41, out), inSoak(41, { name: 'shut-valve', startSeconds })];
-    expect(gone.at(40).forge.chamberCelsius).toBeLessThan(shut.at(40).forge.chamberCelsius - 5);
+    const [gone, shut] = [inSoak(38, out), inSoak(38, { name: 'shut-valve', startSeconds })];
+    expect(gone.at(37).forge.chamberCelsius).toBeLessThan(shut.at(37).forge.chamberCelsius - 5);
   });
 });
 
