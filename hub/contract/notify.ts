@@ -158,9 +158,9 @@ const settingsShape = {
   timeZone: z
     .string()
     .max(60)
+    .refine(isTimeZone, { message: 'a time zone such as Europe/Berlin' })
     .nullable()
     .default(null)
-    .refine((zone) => zone === null || isTimeZone(zone), { message: 'a time zone such as Europe/Berlin' })
     .describe("IANA name; null: the clock of the hub's computer"),
   topicPrefix: TopicPrefix.nullable()
     .default(null)

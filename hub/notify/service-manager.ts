@@ -26,7 +26,12 @@ export function createServiceManager(parts: ServiceManagerParts): ServiceManager
   const { env, clock, healthy, onFault, pid } = parts;
   if (!env.NOTIFY_SOCKET) return DEAF;
   let stopPetting = (): void => {};
-  const tell = (...words: string[]): Promise<void> => run(env, words).catch(onFault);
+  // One after another: what was said last must arrive last.
+  let last = Promise.resolve();
+  const tell = (...words: string[]): Promise<void> => {
+    last = last.then(() => run(env, words)).catch(onFault);
+    return last;
+  };
   return {
     async ready() {
       await tell('READY=1', `MAINPID=${pid}`);
