@@ -13,6 +13,8 @@ export const ROLE_WORDS: Readonly<Record<ChannelRole, string>> = {
   load: 'The work itself',
   'supply-pressure': 'Gas supply pressure',
   'cylinder-mass': 'Gas cylinder on a scale',
+  'cylinder-pressure': 'Pressure in the gas cylinder',
+  'cylinder-wall': 'Wall of the gas cylinder',
   'room-air': 'Air of the room',
   'cold-junction': 'Cold junction of a thermocouple',
   other: 'Something else',

@@ -116,7 +116,7 @@ export const AIR_DEFINITIONS: Readonly<Record<AirAlarmKind, AlarmDefinition>> = 
     source: '29 CFR 1910.146 definition of a hazardous atmosphere, quoted; delays common practice',
   }),
   'air-other-source': warning({
-    rank: 16,
+    rank: 19,
     setpoint: rule('carbon monoxide 10 ppm up with every furnace cold', 'ppm'),
     secondsToAct: 300,
     onDelayMs: 60_000,
@@ -124,7 +124,7 @@ export const AIR_DEFINITIONS: Readonly<Record<AirAlarmKind, AlarmDefinition>> = 
     source: 'common practice, no source: well above noise and drift, well below the first limit',
   }),
   'air-sensors-disagree': warning({
-    rank: 17,
+    rank: 20,
     setpoint: rule('two sensors apart by half of the higher, and by 20 ppm'),
     secondsToAct: 600,
     onDelayMs: 600_000,
@@ -132,14 +132,14 @@ export const AIR_DEFINITIONS: Readonly<Record<AirAlarmKind, AlarmDefinition>> = 
     source: 'common practice, no source: places in a room differ, for minutes by less',
   }),
   'air-sensor-flat': warning({
-    rank: 18,
+    rank: 21,
     setpoint: rule('a sensor that does not move while the air does'),
     secondsToAct: 600,
     offDelayMs: 60_000,
     source: 'common practice, no source; the delay is in the recognition itself',
   }),
   'air-sensor-overdue': warning({
-    rank: 19,
+    rank: 22,
     setpoint: { from: 'channel', name: 'calibrationDueAt, endOfLifeAt', unit: '' },
     secondsToAct: 86_400,
     source: 'the dates that the maker or the shop set for this sensor',

@@ -3,6 +3,7 @@ import type { Likeness } from '../contract/alarm-relations.ts';
 import type { ShopSettings } from '../contract/shop.ts';
 import { AIR_DEFINITIONS } from './air-definitions.ts';
 import { danger, warning } from './define.ts';
+import { GAS_DEFINITIONS } from './gas-definitions.ts';
 import type { LifeRules } from './life-cycle.ts';
 
 /**
@@ -70,9 +71,10 @@ export const ALARM_DEFINITIONS: Readonly<Record<AlarmKind, AlarmDefinition>> = {
     source: STALE,
   }),
   ...AIR_DEFINITIONS,
+  ...GAS_DEFINITIONS,
   // A reading that is not the furnace's makes what follows from it worthless: it comes before the heat.
   'probe-fault': warning({
-    rank: 20,
+    rank: 23,
     setpoint: { from: 'rule', name: 'the marks of a probe at fault', unit: '' },
     secondsToAct: 120,
     offDelayMs: 60_000,
@@ -80,7 +82,7 @@ export const ALARM_DEFINITIONS: Readonly<Record<AlarmKind, AlarmDefinition>> = {
       'common practice; the on-delay is in the recognition itself, the off-delay lets a jump of one reading be seen',
   }),
   overshoot: warning({
-    rank: 21,
+    rank: 34,
     setpoint: { from: 'schedule', name: 'upper end of the tolerance', unit: 'Cel' },
     secondsToAct: 30,
     onDelayMs: 5000,
@@ -90,7 +92,7 @@ export const ALARM_DEFINITIONS: Readonly<Record<AlarmKind, AlarmDefinition>> = {
     source: STARTING_VALUE,
   }),
   'overshoot-ahead': warning({
-    rank: 22,
+    rank: 35,
     setpoint: { from: 'setting', name: 'overshootAheadSeconds', unit: 's' },
     secondsToAct: 50,
     timeSource: 'the setting overshootAheadSeconds at its default, less the on-delay',
@@ -99,7 +101,7 @@ export const ALARM_DEFINITIONS: Readonly<Record<AlarmKind, AlarmDefinition>> = {
     source: 'common practice',
   }),
   'soak-stalled': warning({
-    rank: 23,
+    rank: 36,
     setpoint: { from: 'setting', name: 'soakStalledSeconds', unit: 's' },
     secondsToAct: 300,
     offDelayMs: 10_000,
@@ -107,7 +109,7 @@ export const ALARM_DEFINITIONS: Readonly<Record<AlarmKind, AlarmDefinition>> = {
     source: 'common practice; the on-delay is the setting soakStalledSeconds',
   }),
   'ramp-stalled': warning({
-    rank: 24,
+    rank: 37,
     setpoint: { from: 'setting', name: 'rampStalledSeconds', unit: 's' },
     secondsToAct: 60,
     suppressedBy: [PROBE_AT_FAULT],

@@ -8,6 +8,7 @@ import { guarded, makeContext } from './context.ts';
 import { IN_MEMORY, type OpenDatabase } from './database.ts';
 import { firingPart } from './firings.ts';
 import { furnacePart } from './furnaces.ts';
+import { gasPart } from './gas.ts';
 import { hotDayPart } from './hot-days.ts';
 import { intakePart } from './intake.ts';
 import { nodePart } from './nodes.ts';
@@ -60,6 +61,7 @@ export function assemble(open: OpenDatabase, options: ArchiveOptions): Archive {
     ...guarded(observationPart(context)),
     ...guarded(routeTemplatePart(context, options.now)),
     ...guarded(airPart(context)),
+    ...guarded(gasPart(context)),
     ...guarded(alarmPart(context)),
     ...guarded(hotDays.store),
     ...guarded(refusals),

@@ -22,6 +22,7 @@ import type {
 import type { Quantity } from '../contract/units.ts';
 import type { AirStore } from './air-types.ts';
 import type { AlarmStore } from './alarm-types.ts';
+import type { GasStore } from './gas-types.ts';
 import type { HotDayStore } from './hot-day-types.ts';
 import type { NotifyStore } from './notify-types.ts';
 import type { OwnSteelStore } from './own-steel-types.ts';
@@ -108,7 +109,7 @@ export interface FiringFilter {
   readonly limit: number;
 }
 
-export interface Archive extends AirStore, PieceStore, AlarmStore, OwnSteelStore, HotDayStore, ReviewStore, NotifyStore {
+export interface Archive extends AirStore, GasStore, PieceStore, AlarmStore, OwnSteelStore, HotDayStore, ReviewStore, NotifyStore {
   readonly readings: ReadingStore;
 
   shop(): Shop;
@@ -116,7 +117,10 @@ export interface Archive extends AirStore, PieceStore, AlarmStore, OwnSteelStore
 
   furnaces(): readonly Furnace[];
   furnace(id: string): Furnace | null;
-  createFurnace(draft: Omit<Furnace, 'id' | 'fit' | 'archived' | 'createdAt'>, at: number): Furnace;
+  createFurnace(
+    draft: Omit<Furnace, 'id' | 'fit' | 'gas' | 'archived' | 'createdAt'> & Partial<Pick<Furnace, 'gas'>>,
+    at: number,
+  ): Furnace;
   saveFurnace(furnace: Furnace, at: number): Furnace;
 
   nodes(): readonly ShopNode[];

@@ -15,14 +15,30 @@ export interface Cause {
 
 export type CauseTable = Readonly<Partial<Record<AlarmKind, readonly Cause[]>>>;
 
+/** Less gas, or none, comes to the burner. */
+const GAS_SHORT: readonly Cause[] = [
+  { kind: 'gas-empty', same: 'furnace' },
+  { kind: 'gas-valve-shut', same: 'furnace' },
+  { kind: 'gas-chill', same: 'furnace' },
+  { kind: 'gas-restricted', same: 'furnace' },
+  { kind: 'gas-droop', same: 'furnace' },
+  { kind: 'gas-lost', same: 'furnace' },
+];
+/** Gas gone, or burning no more: the forge cools, and the soak or the ramp stalls. */
+const GAS_GONE: readonly Cause[] = [{ kind: 'gas-flame-out', same: 'furnace' }, ...GAS_SHORT];
+
 /** For a kind: the kinds that it may follow from. */
 export const ALARM_CAUSES: CauseTable = {
   // A channel is told first, then its node turns out to be gone: one walk to the node answers both.
   'not-watching-channel': [{ kind: 'not-watching-node', same: 'node' }],
   // What was ahead has come.
   'overshoot-ahead': [{ kind: 'overshoot', same: 'firing' }],
-  'soak-stalled': [{ kind: 'probe-fault', same: 'channel' }],
-  'ramp-stalled': [{ kind: 'probe-fault', same: 'channel' }],
+  'soak-stalled': [{ kind: 'probe-fault', same: 'channel' }, ...GAS_GONE],
+  'ramp-stalled': [{ kind: 'probe-fault', same: 'channel' }, ...GAS_GONE],
+  // Gas that runs short shows as a pressure outside the band first.
+  'gas-off-band': GAS_SHORT,
+  // What was foretold has come.
+  'gas-will-not-last': [{ kind: 'gas-empty', same: 'furnace' }],
 };
 
 /** What of an alarm or a finding says what it is about. */

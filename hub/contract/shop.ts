@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { airSettingsShape, sensorDatesShape } from './air.ts';
 import { ChannelName } from './channel-name.ts';
 import { FurnaceFit } from './furnace-fit.ts';
+import { furnaceGasShape, gasSettingsShape } from './gas.ts';
 import { Language } from './language.ts';
 import { patchShape } from './patch.ts';
 import { Probe } from './probe.ts';
@@ -34,6 +35,7 @@ export const FurnaceDraft = z
       .max(1800)
       .describe('The highest temperature this furnace is built for, °C'),
     note: z.string().max(2000).default(''),
+    ...furnaceGasShape,
   })
   .meta({ id: 'FurnaceDraft' });
 export const Furnace = z
@@ -80,6 +82,8 @@ export const CHANNEL_ROLES = [
   'load',
   'supply-pressure',
   'cylinder-mass',
+  'cylinder-pressure',
+  'cylinder-wall',
   'room-air',
   'cold-junction',
   'other',
@@ -223,6 +227,7 @@ export const ShopSettings = z
     carbonMonoxideSecondPpm: z.number().gt(0).max(1200).default(60),
     watchCarbonMonoxideFor: z.enum(['any-furnace', 'fuel-burning']).default('any-furnace'),
     ...airSettingsShape,
+    ...gasSettingsShape,
     hotAboveCelsius: z
       .number()
       .min(40)

@@ -119,6 +119,11 @@ export class FiringDesk {
     return { ...firing, judgement: track?.judgement() ?? judgement ?? this.#judge(row) };
   }
 
+  /** The judgement of a row as it stands now, without judging it anew; null: none yet. */
+  judgementNow(row: FiringRow): FiringJudgement | null {
+    return this.#tracks.get(row.id)?.judgement() ?? row.judgement;
+  }
+
   /** The firing judged afresh from what the archive holds now; nothing is kept. */
   rejudge(id: string): FiringJudgement {
     const track = this.#tracks.get(id);

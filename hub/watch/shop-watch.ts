@@ -6,6 +6,8 @@ import type { Finding } from '../contract/alarm.ts';
 import type { ChannelReading } from '../contract/reading.ts';
 import type { Channel } from '../contract/shop.ts';
 import { AirWatch } from './air-watch.ts';
+import type { JudgementOf } from './gas-firings.ts';
+import { GasWatch } from './gas-watch.ts';
 import { ProbeWatch } from './probe-watch.ts';
 import { adoptedChannels, merge, readingsOf } from './shop-inputs.ts';
 import { Timeline } from './timeline.ts';
@@ -16,19 +18,21 @@ const LOOK_BACK_MS = 600_000;
 /** What happened beside the readings: a node's status, a firing's start or end. */
 type ShopEvent = Exclude<BlindnessInput, { kind: 'reading' } | { kind: 'tick' }>;
 
-/** Carries the judges that watch the whole shop: the air, what nobody can see, and probes at fault. */
+/** Carries the judges that watch the whole shop: the air, the gas, what nobody can see, and probes at fault. */
 export class ShopWatch {
   readonly #archive: Archive;
   #events: ShopEvent[] = [];
   #air: AirWatch;
+  #gas: GasWatch;
   #blindness: Timeline<BlindnessState, BlindnessInput>;
   #blindnessState: () => readonly Finding[];
   #watched: ReadonlySet<string> = new Set();
   #probes: ProbeWatch;
 
-  constructor(archive: Archive, now: number) {
+  constructor(archive: Archive, now: number, judgementOf: JudgementOf = (row) => row.judgement) {
     this.#archive = archive;
     this.#air = new AirWatch(this.#archive, now);
+    this.#gas = new GasWatch(this.#archive, now, judgementOf);
     [this.#blindness, this.#blindnessState] = this.#makeBlindness(now);
     this.#probes = new ProbeWatch(this.#archive, now);
   }
@@ -36,6 +40,7 @@ export class ShopWatch {
   /** Limits, furnaces or channels changed: start afresh from what the archive knows. */
   restart(now: number): void {
     this.#air = this.#air.renewed(now);
+    this.#gas = this.#gas.renewed(now);
     [this.#blindness, this.#blindnessState] = this.#makeBlindness(now);
     this.#probes = new ProbeWatch(this.#archive, now);
   }
@@ -52,6 +57,7 @@ export class ShopWatch {
   learned(reading: ChannelReading): void {
     this.#probes.learned(reading);
     this.#air.learned(reading);
+    this.#gas.learned(reading);
     if (!this.#watched.has(reading.channel)) return;
     if (reading.at < this.#blindness.at - LOOK_BACK_MS) return;
     this.#blindness.rewindBefore(reading.at);
@@ -61,12 +67,22 @@ export class ShopWatch {
     this.#blindness.forgetBefore(now - LOOK_BACK_MS);
     this.#blindness.advance(now);
     const blind = this.#probes.withCauses(this.#blindnessState(), now);
-    return [...blind, ...this.#air.findings(now), ...this.#probes.findings(now)];
+    return [...blind, ...this.#air.findings(now), ...this.#gas.findings(now), ...this.#probes.findings(now)];
   }
 
   /** The air as it stands, for the page about it. */
   air(now: number): ReturnType<AirWatch['view']> {
     return this.#air.view(now);
+  }
+
+  /** The gas as it stands, for the page about it and for the check before a start. */
+  gas(now: number): ReturnType<GasWatch['view']> {
+    return this.#gas.view(now);
+  }
+
+  /** A fill was noted or taken back, for that instant. */
+  gasChanged(at: number): void {
+    this.#gas.changed(at);
   }
 
   #makeBlindness(now: number): [Timeline<BlindnessState, BlindnessInput>, () => readonly Finding[]] {

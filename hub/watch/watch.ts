@@ -66,7 +66,7 @@ export class Watch {
       simulated: parts.simulated,
       resolveLoad: loadResolver(archive),
     });
-    this.#shop = new ShopWatch(archive, clock.now());
+    this.#shop = new ShopWatch(archive, clock.now(), (row) => this.firings.judgementNow(row));
     this.alarms = new AlarmDesk({ archive, bus, newId: parts.newId, now: clock.now() });
   }
 
@@ -143,6 +143,16 @@ export class Watch {
   /** The air as the judges see it, for the page about it. */
   air(now: number): ReturnType<ShopWatch['air']> {
     return this.#shop.air(now);
+  }
+
+  /** The gas as the judge sees it. */
+  gas(now: number): ReturnType<ShopWatch['gas']> {
+    return this.#shop.gas(now);
+  }
+
+  /** A person noted a fill, or took one back, for that instant. */
+  gasChanged(at: number): void {
+    this.#shop.gasChanged(at);
   }
 
   /** Furnaces, channels or limits were changed by a person. */

@@ -14,7 +14,7 @@ describe('the table of alarms', () => {
     expect(order.slice(3, 5)).toEqual(['unsafe-air-idlh', 'unsafe-air-second']);
   });
 
-  it('calls blindness and air to leave at once a danger, the rest a warning', () => {
+  it('calls blindness, air to leave at once and gas in the room a danger, the rest a warning', () => {
     const danger = ALARM_KINDS.filter((kind) => ALARM_DEFINITIONS[kind].priority === 'danger');
     expect(danger).toEqual([
       'not-watching-channel',
@@ -28,6 +28,9 @@ describe('the table of alarms', () => {
       'unsafe-air-short-mean',
       'unsafe-air-low-oxygen',
       'unsafe-air-carbon-dioxide-second',
+      'gas-flame-out',
+      'gas-escaping',
+      'gas-on-cold',
     ]);
   });
 

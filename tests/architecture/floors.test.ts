@@ -19,6 +19,7 @@ const FLOORS: Readonly<Record<string, number>> = {
   'hub/alarms': 4,
   'hub/firing': 5,
   'hub/air': 5,
+  'hub/gas': 5,
   'hub/bench': 5,
   'hub/blindness': 5,
   'hub/probes': 5,

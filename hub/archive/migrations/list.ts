@@ -8,6 +8,7 @@ import { sql as alarmJournal } from './007-alarm-journal.ts';
 import { sql as air } from './008-air.ts';
 import { sql as scheduleBasis } from './009-schedule-basis.ts';
 import { sql as notify } from './010-notify.ts';
+import { sql as gas } from './011-gas.ts';
 
 /** In order: the n-th brings a file to version n. Released migrations never change; add the next one. */
 export const MIGRATIONS: readonly string[] = [
@@ -21,4 +22,5 @@ export const MIGRATIONS: readonly string[] = [
   air,
   scheduleBasis,
   notify,
+  gas,
 ];

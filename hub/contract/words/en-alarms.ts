@@ -1,6 +1,7 @@
 import type { AlarmKind, Params } from '../alarm.ts';
 import type { DisplayUnit } from '../schedule.ts';
 import { AIR_MESSAGES, AIR_TITLES } from './en-air-alarms.ts';
+import { GAS_MESSAGES, GAS_TITLES } from './en-gas-alarms.ts';
 import { guidanceFor } from './en-guidance.ts';
 import { notifyFailedWords } from './en-notify.ts';
 import { probeCause, probeMessage, probeTitle } from './en-probe.ts';
@@ -16,6 +17,7 @@ const TITLES: Readonly<Record<AlarmKind, (params: Params) => string>> = {
     `Not watching: ${textOf(params, 'label', textOf(params, 'node', 'a node'))} is offline`,
   'not-watching-air': () => 'Not watching the air',
   ...AIR_TITLES,
+  ...GAS_TITLES,
   'probe-fault': probeTitle,
   overshoot: () => 'Overshoot',
   'overshoot-ahead': () => 'Overshoot ahead',
@@ -84,6 +86,7 @@ const MESSAGES: Readonly<Record<AlarmKind, Message>> = {
   'not-watching-node': (params, unit) => blindMessage(lastCelsius(params, unit)),
   'not-watching-air': airBlindMessage,
   ...AIR_MESSAGES,
+  ...GAS_MESSAGES,
   'probe-fault': probeMessage,
   overshoot: overshootMessage,
   'overshoot-ahead': aheadMessage,

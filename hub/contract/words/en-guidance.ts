@@ -1,6 +1,7 @@
 import type { AlarmKind, Params } from '../alarm.ts';
 import { AIR_GUIDANCE, DEFER } from './en-air-guidance.ts';
 import { notifyFailedWords } from './en-notify.ts';
+import { GAS_GUIDANCE } from './en-gas-guidance.ts';
 import { probeGuidance } from './en-probe.ts';
 
 /**
@@ -65,6 +66,7 @@ function stalled(params: Params): string[] {
 
 const GUIDANCE: Readonly<Record<AlarmKind, (params: Params) => readonly string[]>> = {
   ...AIR_GUIDANCE,
+  ...GAS_GUIDANCE,
   'not-watching-air': () => AIR_BLIND,
   'not-watching-channel': () => CHANNEL_BLIND,
   'not-watching-node': () => NODE_BLIND,

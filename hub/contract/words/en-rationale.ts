@@ -1,5 +1,6 @@
 import type { AlarmKind } from '../alarm.ts';
 import { AIR_RATIONALE } from './en-air-rationale.ts';
+import { GAS_RATIONALE } from './en-gas-rationale.ts';
 import type { RationaleWords } from './types.ts';
 
 /** Why each alarm exists, in words: cause, consequence, and what to do first. */
@@ -23,6 +24,7 @@ const RATIONALE: Readonly<Record<AlarmKind, RationaleWords>> = {
     action: 'Heed the certified CO alarm; no reading back soon: shut down and go out.',
   },
   ...AIR_RATIONALE,
+  ...GAS_RATIONALE,
   'probe-fault': {
     name: 'Probe at fault',
     cause: 'Reversed, shorted, stuck, open or jumping input, or a probe outside the furnace.',

@@ -20,6 +20,7 @@ const OVEN: Furnace = {
   ratedCelsius: 1150,
   note: '',
   fit: null,
+  gas: null,
   archived: false,
   createdAt: 0,
 };
