@@ -14,6 +14,7 @@ import { FiringProbe } from '../../hub/contract/probe.ts';
 import { ReadingSeries } from '../../hub/contract/reading.ts';
 import { type DisplayUnit, Schedule, type ScheduleDraft } from '../../hub/contract/schedule.ts';
 import { type ComputeApi, createComputeApi } from './compute-client.ts';
+import { createNotifyApi, type NotifyApi } from './notify-client.ts';
 import { createPieceApi, type PieceApi } from './piece-client.ts';
 import { API, asked, createSend, type Fetch } from './request.ts';
 import { createSetupApi, type SetupApi } from './setup-client.ts';
@@ -50,6 +51,7 @@ export interface AlarmQuery {
 /** Every question the screens ask the hub. Each answer is parsed; each failure is an `ApiError`. */
 export interface Api {
   readonly setup: SetupApi;
+  readonly notify: NotifyApi;
   readonly compute: ComputeApi;
   readonly steels: SteelApi;
   readonly pieces: PieceApi;
@@ -86,6 +88,7 @@ export function createApi(fetchLike: Fetch, base = ''): Api {
   const at = (folder: string, id: string, rest = '') => `${API}/${folder}/${encodeURIComponent(id)}${rest}`;
   return {
     setup: createSetupApi(send, sendForNothing),
+    notify: createNotifyApi(send, sendForNothing),
     compute: createComputeApi(send),
     steels: createSteelApi(send, sendForNothing),
     pieces: createPieceApi(send, sendForNothing),

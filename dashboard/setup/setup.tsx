@@ -6,12 +6,14 @@ import { LinkButton } from '../parts/button.tsx';
 import { Page } from '../parts/page.tsx';
 import { hrefTo } from '../router.ts';
 import { useShell } from '../shell.ts';
+import { notifyWords } from '../words/notify.ts';
 import { setupWords } from '../words/setup.ts';
 import { Bindings } from './bindings.tsx';
 import { Channels } from './channels.tsx';
 import { Furnaces } from './furnaces.tsx';
 import { Limits } from './limits.tsx';
 import { Nodes } from './nodes.tsx';
+import { Notify } from './notify.tsx';
 import { Start } from './start.tsx';
 import { Steels } from './steels.tsx';
 
@@ -22,6 +24,7 @@ const SECTIONS = [
   { section: 'channels', word: setupWords.sections.channels },
   { section: 'steels', word: setupWords.sections.steels },
   { section: 'bindings', word: setupWords.sections.bindings },
+  { section: 'notify', word: notifyWords.section },
   { section: 'limits', word: setupWords.sections.limits },
 ] as const;
 
@@ -65,6 +68,8 @@ function partOf(section: string, state: FeedState) {
       return <Steels state={state} />;
     case 'bindings':
       return <Bindings />;
+    case 'notify':
+      return <Notify />;
     case 'limits':
       return <Limits state={state} />;
     default:
