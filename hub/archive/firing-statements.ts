@@ -13,9 +13,9 @@ const SELECT = `
 
 const INSERT = `
   INSERT INTO firings (id, furnace_id, title, note, status, simulated, started_at, ended_at, created_at,
-    schedule_name, schedule)
+    schedule_name, schedule, search)
   VALUES (@id, @furnaceId, @title, @note, @status, @simulated, @startedAt, @endedAt, @createdAt,
-    @scheduleName, @schedule)`;
+    @scheduleName, @schedule, @search)`;
 
 const OVER_WATCHING = `
   SELECT f.id FROM firing_channels c JOIN firings f ON f.id = c.firing_id
@@ -41,8 +41,9 @@ export function firingStatements({ db }: Context) {
     watch: db.prepare('INSERT INTO firing_channels (firing_id, position, channel_id) VALUES (?, ?, ?)'),
     update: db.prepare(
       `UPDATE firings SET title = @title, note = @note, status = @status, started_at = @startedAt,
-         ended_at = @endedAt WHERE id = @id`,
+         ended_at = @endedAt, search = @search WHERE id = @id`,
     ),
+    reword: db.prepare('UPDATE firings SET search = ? WHERE id = ?'),
     confirm: db.prepare(
       'INSERT INTO confirmations (firing_id, segment, at) VALUES (?, ?, ?) ON CONFLICT DO NOTHING',
     ),

@@ -1,11 +1,12 @@
 import type { FiringSummary } from '../contract/firing.ts';
 import { type Context, fromJson } from './context.ts';
+import { firingTerms } from './firing-search.ts';
 import type { Archive, FiringFilter } from './types.ts';
 
 export type StoredSummary = Omit<FiringSummary, 'simulated' | 'marks'> & { simulated: number; marks: string };
 
-/** The columns of a summary and what else is asked for, from firings `f`. */
-export function summarySelect(...more: readonly string[]): string {
+/** The columns of a summary and what else is asked for, from firings `f`, walking `index` if one is named. */
+export function summarySelect(more: readonly string[] = [], index = ''): string {
   return `
   SELECT f.id, f.furnace_id AS furnaceId, f.title, f.note, f.status, f.simulated,
     f.started_at AS startedAt, f.ended_at AS endedAt, f.created_at AS createdAt,
@@ -15,7 +16,7 @@ export function summarySelect(...more: readonly string[]): string {
     (SELECT json_group_array(m.mark) FROM (
        SELECT mark FROM firing_pieces WHERE firing_id = f.id ORDER BY position) m) AS marks
     ${more.map((column) => `, ${column}`).join('')}
-  FROM firings f JOIN furnaces u ON u.id = f.furnace_id`;
+  FROM firings f ${index} JOIN furnaces u ON u.id = f.furnace_id`;
 }
 
 export function toSummary(row: StoredSummary): FiringSummary {
@@ -24,24 +25,24 @@ export function toSummary(row: StoredSummary): FiringSummary {
 
 /**
  * The one query behind the list, the newest first. Only the terms that are asked for stand in it, so that
- * SQLite can walk the index that fits and stop at the limit. `before` is exclusive.
+ * SQLite can walk the index that fits and stop at the limit. `before` and `after` are exclusive.
  */
-export function summarySql(filter: FiringFilter): string {
-  const terms = [
-    filter.status === undefined ? null : 'f.status = @status',
-    filter.furnaceId === undefined ? null : 'f.furnace_id = @furnaceId',
-    filter.before === undefined ? null : 'f.started_at < @before',
-  ].filter((term) => term !== null);
+export function summaryQuery(
+  filter: FiringFilter,
+  furnaces: readonly { readonly id: string; readonly name: string }[] = [],
+): { readonly sql: string; readonly values: object } {
+  const { terms, values, index } = firingTerms(filter, furnaces);
   const where = terms.length > 0 ? `WHERE ${terms.join(' AND ')}` : '';
-  return `${summarySelect()} ${where} ORDER BY f.started_at DESC, f.id DESC LIMIT @limit`;
+  const sql = `${summarySelect([], index)} ${where} ORDER BY f.started_at DESC, f.id DESC LIMIT @limit`;
+  return { sql, values };
 }
 
 export function summaryPart({ db }: Context): Pick<Archive, 'firings'> {
+  const furnaces = db.prepare<[], { id: string; name: string }>('SELECT id, name FROM furnaces');
   return {
-    firings: (filter) =>
-      db
-        .prepare<[object], StoredSummary>(summarySql(filter))
-        .all({ status: null, furnaceId: null, before: null, ...filter })
-        .map(toSummary),
+    firings(filter) {
+      const { sql, values } = summaryQuery(filter, filter.q ? furnaces.all() : []);
+      return db.prepare<[object], StoredSummary>(sql).all(values).map(toSummary);
+    },
   };
 }

@@ -1,7 +1,9 @@
 import type { Firing } from '../contract/firing.ts';
+import type { LoadPiece } from '../contract/load.ts';
 import type { Schedule } from '../contract/schedule.ts';
 import { type Context, fromJson, mustChange } from './context.ts';
 import { ArchiveError } from './errors.ts';
+import { firingWords } from './firing-search.ts';
 import { firingStatements, type StoredFiring } from './firing-statements.ts';
 import { summaryPart } from './firing-summaries.ts';
 import { judgementPart } from './judgements.ts';
@@ -53,6 +55,7 @@ export function firingPart(context: Context): FiringPart {
       simulated: Number(made.simulated),
       schedule: JSON.stringify(made.schedule),
       scheduleName: made.schedule.name,
+      search: firingWords(made),
     });
     made.watchedChannels.forEach((channel, position) => {
       statements.watch.run(made.id, position, channel);
@@ -71,17 +74,26 @@ export function firingPart(context: Context): FiringPart {
     return statements.remove.run(id).changes > 0;
   }
 
+  function saveLoad(firingId: string, pieces: readonly LoadPiece[]): void {
+    loads.replace(firingId, pieces);
+    const held = firing(firingId);
+    if (held) statements.reword.run(firingWords(held), firingId);
+  }
+
   return {
     ...summaryPart(context),
     firing,
     runningFirings: () => statements.running.all().map(toFiring),
     finishedFiringsWatching: (channelId, from, to) => statements.overWatching.all({ channelId, from, to }),
     createFiring: (draft) => write(() => createFiring(draft)),
-    saveFiring: (changed) => mustChange(statements.update.run(changed).changes, 'firing', changed.id),
+    saveFiring(changed) {
+      const row = { ...changed, search: firingWords(changed) };
+      mustChange(statements.update.run(row).changes, 'firing', changed.id);
+    },
     saveJudgement: (firingId, judgement) => write(() => judgements.save(firingId, judgement)),
     confirmSegment: (firingId, segment, at) => void statements.confirm.run(firingId, segment, at),
     deleteFiring: (id) => write(() => deleteFiring(id)),
-    saveLoad: (firingId, pieces) => write(() => loads.replace(firingId, pieces)),
+    saveLoad: (firingId, pieces) => write(() => saveLoad(firingId, pieces)),
     firingsOfPiece: loads.firingsOfPiece,
   };
 }

@@ -20,7 +20,7 @@ export function loadPart({ db }: Context): LoadPart {
     'INSERT INTO firing_pieces (firing_id, position, piece_id, mark, document) VALUES (?, ?, ?, ?, ?)',
   );
   const ofPiece = db.prepare<[string], StoredSummary & { document: string }>(
-    `${summarySelect('p.document')} JOIN firing_pieces p ON p.firing_id = f.id
+    `${summarySelect(['p.document'])} JOIN firing_pieces p ON p.firing_id = f.id
      WHERE p.piece_id = ? ORDER BY f.started_at, f.id`,
   );
   return {

@@ -1,3 +1,5 @@
+import type { ShopChange } from '../contract/batch-statistics.ts';
+import type { ScheduleReference } from '../contract/comparison.ts';
 import type { FiringSummary, FiringVerdict, SegmentResult } from '../contract/firing.ts';
 import type { Observation } from '../contract/observation.ts';
 import type { Segment } from '../contract/schedule.ts';
@@ -39,7 +41,19 @@ export interface HeldSoak {
   readonly seconds: number;
 }
 
-export interface ReviewStore {
+/** What people decided and changed, to look back by. */
+export interface ReviewNotes {
+  scheduleReference(scheduleId: string): ScheduleReference | null;
+  /** Takes the place of the one before. It goes when its firing is deleted. */
+  chooseReference(chosen: ScheduleReference): ScheduleReference;
+  dropReference(scheduleId: string): boolean;
+  /** With from <= at <= to, the oldest first; of very many the newest. */
+  shopChanges(from: number, to: number): readonly ShopChange[];
+  /** Append-only: what was said is never changed or taken back. */
+  addShopChange(draft: Omit<ShopChange, 'id'>): ShopChange;
+}
+
+export interface ReviewStore extends ReviewNotes {
   /** Finished firings, the newest first. */
   batch(filter: BatchFilter & { readonly segment: number }): readonly BatchFiring[];
   /** Hardness readings, the newest first. */

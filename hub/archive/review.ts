@@ -2,6 +2,7 @@ import type { ObservationSeen } from '../contract/observation.ts';
 import type { Segment } from '../contract/schedule.ts';
 import { type Context, fromJson } from './context.ts';
 import { type StoredSummary, summarySelect, toSummary } from './firing-summaries.ts';
+import { reviewNotePart } from './review-notes.ts';
 import type { BatchFilter, BatchFiring, HardnessSeen, HeldSoak, ReviewStore } from './review-types.ts';
 
 /** Of firings `f` and furnaces `u`: what every point of a chart says of its firing. */
@@ -88,7 +89,8 @@ function termsOf({ scheduleId, furnaceId }: BatchFilter): string[] {
 }
 
 /** Questions over many firings at once. Each walks an index from its newest end and stops at the limit. */
-export function reviewPart({ db }: Context): ReviewStore {
+export function reviewPart(context: Context): ReviewStore {
+  const { db } = context;
   const soaks = db.prepare<[string], HeldSoak>(
     `SELECT r.mean_celsius AS celsius, r.soak_seconds AS seconds
      FROM segment_results r JOIN firings f ON f.id = r.firing_id
@@ -100,6 +102,7 @@ export function reviewPart({ db }: Context): ReviewStore {
     `${summarySelect()} WHERE f.id IN (SELECT value FROM json_each(?))`,
   );
   return {
+    ...reviewNotePart(context),
     batch(filter) {
       const where = ["f.status = 'finished'", ...termsOf(filter)].join(' AND ');
       const sql = `${BATCH} WHERE ${where} ORDER BY f.started_at DESC, f.id DESC LIMIT @limit`;

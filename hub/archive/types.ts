@@ -1,4 +1,4 @@
-import type { Firing, FiringJudgement, FiringSummary, Note } from '../contract/firing.ts';
+import type { Firing, FiringJudgement, FiringSummary, FiringVerdict, Note } from '../contract/firing.ts';
 import type { Probe } from '../contract/probe.ts';
 import type {
   ChannelReading,
@@ -103,6 +103,15 @@ export interface FiringRow extends Firing {
 
 /** The newest start first; `before` is exclusive. */
 export interface FiringFilter {
+  /** Words of which each must stand in title, note, schedule, a mark of its load, or the name of its furnace. */
+  readonly q?: string | undefined;
+  readonly scheduleId?: string | undefined;
+  readonly verdict?: FiringVerdict | undefined;
+  readonly simulated?: boolean | undefined;
+  /** Begun at or after this instant. */
+  readonly from?: number | undefined;
+  /** The id of the last row of the page before. */
+  readonly after?: string | undefined;
   readonly status?: Firing['status'] | undefined;
   readonly furnaceId?: string | undefined;
   readonly before?: number | undefined;

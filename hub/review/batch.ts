@@ -101,7 +101,12 @@ function whyNot(
 /** Changes that lie between two points, with the shift of the mean across each. Several between two count once. */
 export function markChanges(points: readonly Charted[], changes: readonly Change[]): MarkedChange[] {
   const placed = changes
-    .map((change) => ({ ...change, index: points.findIndex(({ at }) => at >= change.at) }))
+    .map(({ at: when, kind, text }) => ({
+      at: when,
+      kind,
+      text,
+      index: points.findIndex(({ at }) => at >= when),
+    }))
     .filter(({ index }) => index > 0)
     .sort((a, b) => a.at - b.at);
   const edges = [...new Set(placed.map(({ index }) => index))].sort((a, b) => a - b);

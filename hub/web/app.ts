@@ -31,6 +31,7 @@ import { planningRoutes } from './routes/planning.ts';
 import { probeHeatRoutes } from './routes/probe-heat.ts';
 import { recordRoutes } from './routes/record.ts';
 import { reviewRoutes } from './routes/review.ts';
+import { reviewNoteRoutes } from './routes/review-notes.ts';
 import { scheduleRoutes } from './routes/schedules.ts';
 import { shopRoutes } from './routes/shop.ts';
 import { steelRoutes } from './routes/steels.ts';
@@ -82,6 +83,7 @@ export function createApp(parts: WebParts, rules: GuardRules): OpenAPIHono {
     planningRoutes,
     scheduleRoutes,
     reviewRoutes,
+    reviewNoteRoutes,
     firingRoutes,
     recordRoutes,
     probeHeatRoutes,

@@ -19,6 +19,9 @@ export interface BatchAsked {
 
 const UNITS = { 'soak-mean': 'Cel', peak: 'Cel', 'soak-time': 's', hardness: 'HRC' } as const;
 
+/** Noted fills looked at, the newest. */
+const MOST_CYLINDERS = 500;
+
 interface Gathered {
   readonly points: readonly Charted[];
   readonly unknown: number;
@@ -38,7 +41,7 @@ export function batchView(parts: WebParts, asked: BatchAsked): BatchStatistics {
   const soak = soakAsked(schedule, asked);
   const { points, changes, ...leftOut } = gather(parts, asked, soak);
   const tolerance = toleranceOf(asked.measure, soak?.soak ?? null);
-  const answer = batchOf({ points, tolerance, changes });
+  const answer = batchOf({ points, tolerance, changes: [...changes, ...noted(parts, points)] });
   return {
     measure: asked.measure,
     unit: UNITS[asked.measure],
@@ -89,6 +92,20 @@ function ofFirings(
     older: rows.length > limit,
     changes: replannedIn(shown),
   };
+}
+
+/** What was changed in the furnaces of these firings, or in the whole shop, while they were made. */
+function noted({ archive }: WebParts, points: readonly Charted[]): readonly Change[] {
+  const [first, last] = [points[0], points.at(-1)];
+  if (first === undefined || last === undefined) return [];
+  const furnaces = new Set(points.map(({ furnaceId }) => furnaceId));
+  const cylinders = archive
+    .gasChanges(MOST_CYLINDERS)
+    .filter(({ at }) => at >= first.at && at <= last.at)
+    .map(({ at, furnaceId, note }) => ({ at, furnaceId, kind: 'cylinder' as const, text: note }));
+  return [...archive.shopChanges(first.at, last.at), ...cylinders].filter(
+    ({ furnaceId }) => furnaceId === null || furnaces.has(furnaceId),
+  );
 }
 
 /** Where the plan of the soak became another one: values on both sides are not of one process. */

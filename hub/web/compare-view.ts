@@ -8,7 +8,8 @@ const POINTS_OF_A_CURVE = 1600;
 
 export interface CompareAsked {
   readonly ids: readonly string[];
-  readonly referenceId: string | null;
+  /** Left out: the reference of the schedule of the first, which is taken in with them. */
+  readonly reference?: string | undefined;
   readonly by: ComparedBy;
   readonly points: number;
 }
@@ -18,7 +19,9 @@ export interface CompareAsked {
  *
  * @throws WatchError `not-found` for a firing that is not there
  */
-export function compareView(parts: WebParts, { ids, ...asked }: CompareAsked): FiringComparison {
+export function compareView(parts: WebParts, asked: CompareAsked): FiringComparison {
+  const referenceId = referenceOf(parts, asked);
+  const ids = withReference(asked.ids, referenceId);
   const summaries = new Map(parts.archive.summariesOf(ids).map((row) => [row.id, row]));
   const firings = ids.map((id): ReviewedFiring => {
     const summary = need(summaries.get(id) ?? null, 'firing', id);
@@ -31,5 +34,17 @@ export function compareView(parts: WebParts, { ids, ...asked }: CompareAsked): F
     });
     return { summary: parts.watch.firings.asReached(summary), detail, curves };
   });
-  return compareFirings({ firings, ...asked });
+  const { by, points } = asked;
+  return compareFirings({ firings, referenceId, by, points });
+}
+
+function referenceOf({ archive }: WebParts, { ids, reference }: CompareAsked): string | null {
+  if (reference !== undefined) return reference;
+  const scheduleId = archive.firing(ids[0] ?? '')?.schedule.id;
+  return scheduleId === undefined ? null : (archive.scheduleReference(scheduleId)?.firingId ?? null);
+}
+
+/** One more curve than may be asked for is still told apart: the reference is drawn in its own way. */
+function withReference(ids: readonly string[], reference: string | null): readonly string[] {
+  return reference === null || ids.includes(reference) ? ids : [...ids, reference];
 }

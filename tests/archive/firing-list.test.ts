@@ -3,7 +3,7 @@ import type { Database } from 'better-sqlite3';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { assemble } from '../../hub/archive/assemble.ts';
 import { openDatabase } from '../../hub/archive/database.ts';
-import { summarySql } from '../../hub/archive/firing-summaries.ts';
+import { summaryQuery } from '../../hub/archive/firing-summaries.ts';
 import type { Archive, FiringFilter } from '../../hub/archive/types.ts';
 import { addFurnace, alarm, countingIds, firingDraft, MINUTE, T0 } from './helpers.ts';
 
@@ -35,10 +35,10 @@ afterAll(() => archive.close());
 
 /** What SQLite says it will do, one line for each step. */
 function planOf(filter: FiringFilter): string {
-  const parameters = { status: null, furnaceId: null, before: null, ...filter };
-  const steps = db.prepare<[object], { detail: string }>(`EXPLAIN QUERY PLAN ${summarySql(filter)}`);
-  return steps
-    .all(parameters)
+  const { sql, values } = summaryQuery(filter);
+  return db
+    .prepare<[object], { detail: string }>(`EXPLAIN QUERY PLAN ${sql}`)
+    .all(values)
     .map(({ detail }) => detail)
     .join('\n');
 }
@@ -54,6 +54,18 @@ const filters: [string, FiringFilter, RegExp][] = [
     'a page of one furnace',
     { limit: 50, furnaceId, before: T0 },
     /f USING INDEX firings_by_furnace \(furnace_id=\? AND started_at<\?\)/,
+  ],
+  [
+    'one schedule',
+    { limit: 50, scheduleId: 'schedule-1' },
+    /f USING INDEX firings_by_schedule \(<expr>=\?\)/,
+  ],
+  ['words', { limit: 50, q: 'two chisels' }, /f USING INDEX firings_by_words/],
+  ['a verdict', { limit: 50, verdict: 'met' }, /f USING INDEX firings_by_words/],
+  [
+    'words after a row, of some days',
+    { limit: 50, q: 'chisels', after: 'id-000009', from: T0 },
+    /f USING INDEX firings_by_words \(started_at>\? AND started_at<\?\)|f USING INDEX firings_by_words/,
   ],
   [
     'all three',

@@ -9,6 +9,7 @@ import { sql as air } from './008-air.ts';
 import { sql as scheduleBasis } from './009-schedule-basis.ts';
 import { sql as notify } from './010-notify.ts';
 import { sql as gas } from './011-gas.ts';
+import { sql as review } from './012-review.ts';
 
 /** In order: the n-th brings a file to version n. Released migrations never change; add the next one. */
 export const MIGRATIONS: readonly string[] = [
@@ -23,4 +24,5 @@ export const MIGRATIONS: readonly string[] = [
   scheduleBasis,
   notify,
   gas,
+  review,
 ];

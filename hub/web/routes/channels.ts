@@ -5,6 +5,7 @@ import { ReadingSeries } from '../../contract/reading.ts';
 import { Channel, ChannelDraft, ChannelPatch, likelyRole } from '../../contract/shop.ts';
 import { findUnit } from '../../contract/units.ts';
 import { WatchError } from '../../watch/errors.ts';
+import { noteChannelChange } from '../channel-change.ts';
 import type { WebParts } from '../parts.ts';
 import { declareRoute, IdParam, json, jsonBody, QueryInstant } from '../route.ts';
 import { defined, need } from './need.ts';
@@ -97,7 +98,9 @@ export function channelRoutes(app: OpenAPIHono, parts: WebParts): void {
       channel.role === 'other' && patch.role === undefined
         ? likelyRole(channel.quantity, channel.furnaceId)
         : channel.role;
-    return c.json(changed(archive.saveChannel({ ...channel, role })), 200);
+    const saved = archive.saveChannel({ ...channel, role });
+    noteChannelChange(parts, before, saved);
+    return c.json(changed(saved), 200);
   });
   app.openapi(remove, (c) => {
     const channel = find(c.req.valid('param').id);

@@ -8,6 +8,7 @@ import {
   FiringPatch,
   FiringStatus,
   FiringSummary,
+  FiringVerdict,
   Note,
   NoteDraft,
 } from '../../contract/firing.ts';
@@ -24,7 +25,20 @@ const list = declareRoute('look', {
     query: z.object({
       status: FiringStatus.optional(),
       furnaceId: z.string().optional(),
-      before: QueryInstant.optional(),
+      scheduleId: z.string().optional(),
+      verdict: FiringVerdict.optional(),
+      simulated: z
+        .enum(['yes', 'no'])
+        .transform((word) => word === 'yes')
+        .optional(),
+      q: z
+        .string()
+        .max(200)
+        .optional()
+        .describe('Words that must all stand in title, note, schedule, a mark of the load, or the furnace'),
+      from: QueryInstant.optional().describe('Begun at or after this instant'),
+      before: QueryInstant.optional().describe('Begun before this instant'),
+      after: z.string().max(64).optional().describe('Id of the last row of the page before'),
       limit: z.coerce.number().int().min(1).max(500).default(50),
     }),
   },

@@ -70,7 +70,7 @@ const tempering = declareRoute('look', {
 export function reviewRoutes(app: OpenAPIHono, parts: WebParts): void {
   app.openapi(compare, (c) => {
     const { ids, reference, by, points } = c.req.valid('query');
-    return c.json(compareView(parts, { ids, referenceId: reference ?? null, by, points }), 200);
+    return c.json(compareView(parts, { ids, reference, by, points }), 200);
   });
   app.openapi(statistics, (c) => c.json(batchView(parts, c.req.valid('query')), 200));
   app.openapi(tempering, (c) => c.json(temperingView(parts, c.req.valid('query').steel), 200));
