@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { Bench } from '../../hub/contract/bench.ts';
 import type { DisplayUnit, Schedule } from '../../hub/contract/schedule.ts';
+import { words } from '../../hub/contract/words/words.ts';
 import { Button } from '../parts/button.tsx';
 import { hrefTo } from '../router.ts';
 import { useShell } from '../shell.ts';
@@ -61,7 +62,13 @@ export function Batches({ bench, schedules, unit, reload }: BatchesProps) {
         />
       )}
       {open?.what === 'start' && (
-        <StartDialog known={open.batch} furnaceId={open.furnaceId} schedules={schedules} onClose={close} />
+        <StartDialog
+          known={open.batch}
+          furnaceId={open.furnaceId}
+          schedules={schedules}
+          unit={unit}
+          onClose={close}
+        />
       )}
     </section>
   );
@@ -139,8 +146,8 @@ function BatchCard({ known, index, unit, schedule, onPropose, onStart }: BatchCa
       <details open={index === 0}>
         <summary>{benchWords.why}</summary>
         <ul class="batch-reasons">
-          {batch.reasons.map(({ code, text }) => (
-            <li key={code}>{text}</li>
+          {batch.reasons.map(({ code, params }) => (
+            <li key={code}>{words('en').bench(code, params, unit)}</li>
           ))}
         </ul>
       </details>

@@ -1,25 +1,22 @@
 import '../parts/sheets.css';
 import './pieces.css';
 import './bench.css';
-import { useState } from 'preact/hooks';
 import { Button } from '../parts/button.tsx';
 import { Page } from '../parts/page.tsx';
 import { ProblemNote } from '../parts/problem.tsx';
 import { UnitSwitch, useUnit } from '../parts/unit-switch.tsx';
 import { useAnswer } from '../parts/use-answer.ts';
-import { navigate } from '../router.ts';
 import { useShell } from '../shell.ts';
 import { benchWords } from '../words/bench.ts';
+import { AddPiece } from './add-piece.tsx';
 import { Batches } from './batches.tsx';
 import { firingsMark } from './burning.ts';
 import { DueList } from './due-list.tsx';
-import { PieceDialog } from './piece-dialog.tsx';
 
 /** What is due next for every piece, and which of them could share a firing. */
 export function BenchPage() {
   const { api, feed } = useShell();
   const [unit, setUnit] = useUnit();
-  const [adding, setAdding] = useState(false);
   // What burns decides what can be proposed: a firing that starts or ends asks anew.
   const { answer, reload } = useAnswer(firingsMark(feed.state.value), () =>
     Promise.all([api.pieces.bench(), api.listSchedules()]),
@@ -29,9 +26,7 @@ export function BenchPage() {
       title={benchWords.title}
       actions={
         <>
-          <Button tone="main" onPress={() => setAdding(true)}>
-            {benchWords.addPiece}
-          </Button>
+          <AddPiece />
           <Button onPress={reload}>{benchWords.refresh}</Button>
         </>
       }
@@ -47,13 +42,6 @@ export function BenchPage() {
       <div class="form-row">
         <UnitSwitch unit={unit} onUnit={setUnit} />
       </div>
-      {adding && (
-        <PieceDialog
-          piece={null}
-          onClose={() => setAdding(false)}
-          onDone={({ id }) => navigate({ view: 'piece', id })}
-        />
-      )}
     </Page>
   );
 }

@@ -69,6 +69,9 @@ function Label({ piece, steel, size }: LabelProps) {
   const { size: modules, path } = qrDrawing(address);
   return (
     <figure class={`label label-${size}`}>
+      <strong class="label-mark" style={{ '--letters': piece.mark.length }}>
+        {piece.mark}
+      </strong>
       <svg
         class="label-qr"
         viewBox={`0 0 ${modules} ${modules}`}
@@ -79,9 +82,6 @@ function Label({ piece, steel, size }: LabelProps) {
         <path d={path} />
       </svg>
       <figcaption class="label-words">
-        <span class="label-mark" style={{ '--letters': piece.mark.length }}>
-          {piece.mark}
-        </span>
         <span class="label-title">{piece.title}</span>
         <span>{[steel, sectionSaid(piece.section)].join(', ')}</span>
         {size === 'sheet' && (

@@ -6,12 +6,12 @@ import { Button } from '../parts/button.tsx';
 import { Page } from '../parts/page.tsx';
 import { ProblemNote } from '../parts/problem.tsx';
 import { useAnswer } from '../parts/use-answer.ts';
-import { hrefTo, navigate } from '../router.ts';
+import { hrefTo } from '../router.ts';
 import { useShell } from '../shell.ts';
 import { piecesWords } from '../words/pieces.ts';
+import { AddPiece } from './add-piece.tsx';
 import { Filters } from './filters.tsx';
 import { dueKeys, EVERY_PIECE, type PieceFilter, type PieceRow, rowsOf } from './list.ts';
-import { PieceDialog } from './piece-dialog.tsx';
 import { titlesOf } from './said.ts';
 import { usePieces } from './use-pieces.ts';
 
@@ -19,21 +19,13 @@ import { usePieces } from './use-pieces.ts';
 export function Pieces() {
   const { api } = useShell();
   const [filter, setFilter] = useState<PieceFilter>(EVERY_PIECE);
-  const [adding, setAdding] = useState(false);
   const pages = usePieces(filter);
   const { answer } = useAnswer('pieces', () => Promise.all([api.compute.listSteels(), api.pieces.bench()]));
   const [steels, bench] = answer.state === 'here' ? answer.value : [[], null];
   const rows = rowsOf(pages.pieces ?? [], filter, titlesOf(steels));
   const isFiltered = JSON.stringify(filter) !== JSON.stringify(EVERY_PIECE);
   return (
-    <Page
-      title={piecesWords.title}
-      actions={
-        <Button tone="main" onPress={() => setAdding(true)}>
-          {piecesWords.add}
-        </Button>
-      }
-    >
+    <Page title={piecesWords.title} actions={<AddPiece />}>
       <Filters
         filter={filter}
         onChange={setFilter}
@@ -51,13 +43,6 @@ export function Pieces() {
             {piecesWords.more}
           </Button>
         </p>
-      )}
-      {adding && (
-        <PieceDialog
-          piece={null}
-          onClose={() => setAdding(false)}
-          onDone={({ id }) => navigate({ view: 'piece', id })}
-        />
       )}
     </Page>
   );

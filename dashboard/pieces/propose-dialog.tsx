@@ -107,7 +107,7 @@ function KeepForm({ proposal, unit, keep, onDone }: KeepFormProps) {
   };
   return (
     <form class="form" onSubmit={submit} noValidate>
-      <PlanFaults faults={proposal.faults} />
+      <PlanFaults faults={proposal.faults} unit={unit} />
       <ProposedPlan draft={proposal.draft} unit={unit} />
       {proposal.expectedSeconds !== null && <p>{proposeWords.takes(duration(proposal.expectedSeconds))}</p>}
       <TextField

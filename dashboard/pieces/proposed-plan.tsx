@@ -1,5 +1,6 @@
 import type { Proposal } from '../../hub/contract/planning.ts';
 import type { DisplayUnit } from '../../hub/contract/schedule.ts';
+import { planReasonWords } from '../../hub/contract/words/en-planning.ts';
 import { proposeWords } from '../words/bench.ts';
 import { segmentName, segmentTerms } from '../words/segments.ts';
 import { STANDING_WORDS } from '../words/steel.ts';
@@ -30,9 +31,10 @@ export function ProposedPlan({ draft, unit }: ProposedPlanProps) {
           <details>
             <summary>{proposeWords.reasons}</summary>
             <ul>
-              {basis.reasons.map(({ path, code, text, from }) => (
+              {basis.reasons.map(({ path, code, params, from }) => (
                 <li key={`${path} ${code}`}>
-                  {text} <span class="quiet">{STANDING_WORDS[from.standing]}</span>
+                  {planReasonWords(code, params, unit)}{' '}
+                  <span class="quiet">{STANDING_WORDS[from.standing]}</span>
                 </li>
               ))}
             </ul>

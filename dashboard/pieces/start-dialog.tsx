@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { PlanCheck } from '../../hub/contract/planning.ts';
-import type { Schedule } from '../../hub/contract/schedule.ts';
+import type { DisplayUnit, Schedule } from '../../hub/contract/schedule.ts';
 import { Button } from '../parts/button.tsx';
 import { CheckField } from '../parts/check-field.tsx';
 import { Dialog } from '../parts/dialog.tsx';
@@ -21,11 +21,12 @@ interface StartDialogProps {
   readonly known: KnownBatch;
   readonly furnaceId: string;
   readonly schedules: readonly Schedule[];
+  readonly unit: DisplayUnit;
   readonly onClose: () => void;
 }
 
 /** Holds a schedule against the pieces of a batch, shows what speaks against it, and starts when the smith says so. */
-export function StartDialog({ known, furnaceId, schedules, onClose }: StartDialogProps) {
+export function StartDialog({ known, furnaceId, schedules, unit, onClose }: StartDialogProps) {
   const { api, feed } = useShell();
   const [scheduleId, setScheduleId] = useState(known.batch.scheduleId ?? '');
   const state = feed.state.value;
@@ -64,6 +65,7 @@ export function StartDialog({ known, furnaceId, schedules, onClose }: StartDialo
             key={scheduleId}
             check={answer.value}
             isBusy={isBusy}
+            unit={unit}
             start={() => api.startFiring({ furnaceId, scheduleId, pieces: loadOf(known) })}
           />
         )}
@@ -75,10 +77,11 @@ export function StartDialog({ known, furnaceId, schedules, onClose }: StartDialo
 interface CheckedProps {
   readonly check: PlanCheck;
   readonly isBusy: boolean;
+  readonly unit: DisplayUnit;
   readonly start: () => Promise<unknown>;
 }
 
-function Checked({ check, isBusy, start }: CheckedProps) {
+function Checked({ check, isBusy, unit, start }: CheckedProps) {
   const [isSure, setSure] = useState(check.faults.length === 0);
   const press = useAction();
   const go = () =>
@@ -88,7 +91,7 @@ function Checked({ check, isBusy, start }: CheckedProps) {
     });
   return (
     <>
-      <PlanFaults faults={check.faults} />
+      <PlanFaults faults={check.faults} unit={unit} />
       <Lines title={startWords.checked} lines={check.checked} />
       <Lines title={startWords.notChecked} lines={check.notChecked} />
       {check.faults.length > 0 && <CheckField label={startWords.sure} checked={isSure} onChange={setSure} />}

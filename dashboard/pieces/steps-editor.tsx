@@ -75,9 +75,11 @@ function StepPart({ schedules, fault, ...props }: StepPartProps) {
     <div class="route-step">
       <details open={form.isNew || isWrong}>
         <summary>
-          {index + 1}. {stepName(form.step)}
-          {form.step.optional && <span class="tag">{routesWords.mayBeSkipped.toLowerCase()}</span>}
-          {form.isDone && <span class="tag">{routesWords.ticked}</span>}
+          <span>
+            {index + 1}. {stepName(form.step)}
+            {form.step.optional && <span class="tag">{routesWords.mayBeSkipped.toLowerCase()}</span>}
+            {form.isDone && <span class="tag">{routesWords.ticked}</span>}
+          </span>
         </summary>
         <StepFields form={form} act={act} schedules={schedules} fault={fault} />
       </details>

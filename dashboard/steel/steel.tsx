@@ -5,12 +5,11 @@ import { useState } from 'preact/hooks';
 import type { z } from 'zod';
 import type { Composition } from '../../hub/contract/compute/steel-choice.ts';
 import type { SteelDetail } from '../../hub/contract/compute/steels.ts';
-import type { DisplayUnit } from '../../hub/contract/schedule.ts';
 import { ApiError } from '../api/error.ts';
 import { LinkButton } from '../parts/button.tsx';
-import { SelectField } from '../parts/field.tsx';
 import { Page } from '../parts/page.tsx';
 import { ProblemNote } from '../parts/problem.tsx';
+import { UnitSwitch, useUnit } from '../parts/unit-switch.tsx';
 import { useAnswer } from '../parts/use-answer.ts';
 import { hrefTo } from '../router.ts';
 import { useShell } from '../shell.ts';
@@ -23,11 +22,10 @@ type Grade = z.infer<typeof SteelDetail>;
 
 /** What a steel does with heat. `name` is any name of a grade, or empty. Mount anew for another name. */
 export function SteelPage({ name }: { readonly name: string }) {
-  const { api, feed } = useShell();
-  const [chosen, setChosen] = useState<DisplayUnit | null>(null);
+  const { api } = useShell();
+  const [unit, setUnit] = useUnit();
   const [composition, setComposition] = useState<Composition | null>(null);
   const [refusal, setRefusal] = useState<unknown>(null);
-  const unit = chosen ?? feed.state.value?.shop.settings.displayUnit ?? 'Cel';
   const catalogue = useAnswer('steels', () => api.compute.listSteels()).answer;
   const known = useAnswer<Grade | null>(name, () =>
     name === '' ? Promise.resolve(null) : api.compute.steel(name),
@@ -39,7 +37,9 @@ export function SteelPage({ name }: { readonly name: string }) {
       title={titleOf(name, grade, composition)}
       actions={
         <>
-          <UnitSwitch unit={unit} onUnit={setChosen} />
+          <div class="steel-unit">
+            <UnitSwitch unit={unit} onUnit={setUnit} />
+          </div>
           <LinkButton href={hrefTo({ view: 'wall' })}>{steelWords.toWall}</LinkButton>
         </>
       }
@@ -89,25 +89,4 @@ function GradeProblem({ name, error }: { readonly name: string; readonly error: 
     );
   }
   return <ProblemNote error={error} />;
-}
-
-interface UnitSwitchProps {
-  readonly unit: DisplayUnit;
-  readonly onUnit: (unit: DisplayUnit) => void;
-}
-
-function UnitSwitch({ unit, onUnit }: UnitSwitchProps) {
-  return (
-    <div class="steel-unit">
-      <SelectField<DisplayUnit>
-        label={steelWords.unit}
-        value={unit}
-        options={[
-          { value: 'Cel', label: '°C' },
-          { value: '[degF]', label: '°F' },
-        ]}
-        onChange={onUnit}
-      />
-    </div>
-  );
 }

@@ -4,7 +4,6 @@ export const benchWords = {
   title: 'Bench',
   asking: 'Asking the hub what is due',
   refresh: 'Ask again',
-  addPiece: 'Add a piece',
   due: 'Due next',
   dueLong: 'Every piece with a step left: what must not wait first, then the oldest.',
   nothing: 'Nothing is due. Add a piece, or give one a route.',
@@ -117,5 +116,5 @@ export const routesWords = {
   removed: (index: number) => `Step ${index + 1} removed`,
   save: 'Save',
   leave: 'Leave without saving',
-  ticked: 'ticked already: the tick stays',
+  ticked: 'ticked',
 } as const;

@@ -49,7 +49,7 @@ export const seenWords = {
   positionHint: 'Such as: edge, 20 mm from the tip. May stay empty.',
   scale: 'Scale',
   reading: (index: number) => `Reading ${index}`,
-  readingPosition: (index: number) => `Where was reading ${index}`,
+  readingPosition: (index: number) => `Where ${index}`,
   addReading: 'One more reading',
   removeReading: (index: number) => `Remove reading ${index}`,
   remove: 'Remove',

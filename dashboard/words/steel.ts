@@ -64,7 +64,6 @@ export const steelWords = {
   byComposition: 'Steel by composition',
   asking: 'Asking the hub',
   working: 'Working it out',
-  unit: 'Temperatures in',
   pick: 'Pick a steel',
   pickAnother: 'Another steel',
   find: 'Grade, by any of its names',

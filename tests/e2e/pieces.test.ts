@@ -84,7 +84,7 @@ describe('a piece, on a telephone', () => {
     await seeing.getByRole('button', { name: 'Note it' }).click();
     await seeing.getByText(/615 HRC cannot be/).waitFor();
     await seeing.getByLabel('Reading 1', { exact: true }).fill('61,5');
-    await seeing.getByLabel('Where was reading 1').fill('edge');
+    await seeing.getByLabel('Where 1', { exact: true }).fill('edge');
     await seeing.getByLabel('Reading 2', { exact: true }).fill('60');
     await seeing.getByRole('button', { name: 'Note it' }).click();
     const history = page.getByRole('region', { name: 'History' });
@@ -169,6 +169,7 @@ describe('a piece, on a telephone', () => {
     expect(Number(width)).toBeCloseTo(points(62), -0.5);
     expect(Number(height)).toBeCloseTo(points(29), -0.5);
     await page.getByLabel('Size').selectOption('A6 sheet');
+    expect(await fitsWidth(page)).toBe(true);
     const [, sheetWidth, sheetHeight] = (await boxOf()) ?? [];
     // ISO 216: A6 is 105 mm by 148 mm.
     expect(Number(sheetWidth)).toBeCloseTo(points(105), -0.5);
