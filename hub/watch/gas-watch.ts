@@ -10,6 +10,7 @@ import { startGas, stepGas } from '../gas/judge.ts';
 import type { GasCell, GasConfig, GasState } from '../gas/types.ts';
 import { gasConfig, gasHeard, SHOP_SUPPLY } from './gas-config.ts';
 import { firingSpans, firingsAt, type JudgementOf } from './gas-firings.ts';
+import { GasUse } from './gas-used.ts';
 import { readingsOf } from './shop-inputs.ts';
 import { Timeline } from './timeline.ts';
 
@@ -34,6 +35,7 @@ export class GasWatch {
   readonly #about: string;
   readonly #heard: ReadonlySet<string>;
   readonly #timeline: Timeline<GasState, GasCell>;
+  readonly #use: GasUse;
   #keptAt: number;
 
   constructor(archive: Archive, now: number, judgementOf: JudgementOf) {
@@ -41,6 +43,7 @@ export class GasWatch {
     this.#judgementOf = judgementOf;
     this.#config = gasConfig(archive);
     this.#about = aboutOf(archive, this.#config);
+    this.#use = new GasUse(archive, this.#config);
     const heard = gasHeard(this.#config);
     this.#heard = new Set(heard.map(({ id }) => id));
     const startAt = this.#startAt(now);
@@ -63,7 +66,9 @@ export class GasWatch {
 
   /** A reading that came after its instant had been judged; older than the look-back changes nothing now. */
   learned(reading: ChannelReading): void {
-    if (!this.#heard.has(reading.channel) || reading.at <= this.#timeline.at - LOOK_BACK_MS) return;
+    if (!this.#heard.has(reading.channel)) return;
+    this.#use.learned(reading);
+    if (reading.at <= this.#timeline.at - LOOK_BACK_MS) return;
     this.#timeline.rewindBefore(reading.at);
   }
 
@@ -78,8 +83,9 @@ export class GasWatch {
     return gasFindings(this.#config, this.#advance(now));
   }
 
-  view(now: number): { readonly config: GasConfig; readonly state: GasState } {
-    return { config: this.#config, state: this.#advance(now) };
+  /** What the page about the gas shows, and what firings burned. */
+  view(now: number): { readonly config: GasConfig; readonly state: GasState; readonly use: GasUse } {
+    return { config: this.#config, state: this.#advance(now), use: this.#use };
   }
 
   #advance(now: number): GasState {

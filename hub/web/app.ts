@@ -21,6 +21,7 @@ import { computeRoutes } from './routes/compute/routes.ts';
 import { firingRoutes } from './routes/firings.ts';
 import { furnaceFitRoutes } from './routes/furnace-fit.ts';
 import { furnaceRoutes } from './routes/furnaces.ts';
+import { gasRoutes } from './routes/gas.ts';
 import { nodeRoutes } from './routes/nodes.ts';
 import { notifyRoutes } from './routes/notify.ts';
 import { pieceRoutes } from './routes/pieces.ts';
@@ -93,6 +94,7 @@ export function createApp(parts: WebParts, rules: GuardRules): OpenAPIHono {
     pieceBenchRoutes,
     alarmRoutes,
     airRoutes,
+    gasRoutes,
     computeRoutes,
     steelRoutes,
     certificateRoutes,

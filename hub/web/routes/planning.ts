@@ -16,12 +16,15 @@ import {
   planUncertaintyWords,
   stepName,
 } from '../../contract/words/en-planning.ts';
+import { secondsToClosing, wallClock } from '../../gas/closing.ts';
 import { checkPlan, type GasLeft } from '../../planning/check.ts';
 import { type ProposedPlan, proposePlan } from '../../planning/propose.ts';
 import type { Fault, PlanFurnace, PlanPiece, Reason } from '../../planning/types.ts';
+import { hoursLeft } from '../gas-view.ts';
 import type { WebParts } from '../parts.ts';
 import { describedPiece, planFurnace, planPieces } from '../planning-parts.ts';
 import { declareRoute, json, jsonBody } from '../route.ts';
+import { gasKnown } from './gas.ts';
 import { need } from './need.ts';
 
 const propose = declareRoute('look', {
@@ -84,7 +87,7 @@ export function planningRoutes(app: OpenAPIHono, parts: WebParts): void {
       question.segments ??
       need(archive.schedule(question.scheduleId ?? ''), 'schedule', question.scheduleId ?? '').segments;
     const pieces = planPieces(archive, question.pieces, null);
-    const gas = gasLeftFor(parts, furnace);
+    const gas = gasLeftFor(parts, question.furnaceId);
     const faults = checkPlan({
       segments,
       furnace,
@@ -92,7 +95,7 @@ export function planningRoutes(app: OpenAPIHono, parts: WebParts): void {
       clock: pieces.length > 0 ? 'core' : 'air',
       wantedHrc: question.wantedHrc ?? null,
       ...(gas === undefined ? {} : { gas }),
-      secondsToClosing: null,
+      secondsToClosing: closingIn(parts),
     });
     const unit = archive.shop().settings.displayUnit;
     return c.json(
@@ -101,7 +104,7 @@ export function planningRoutes(app: OpenAPIHono, parts: WebParts): void {
         ...planScopeWords({
           pieces: pieces.length,
           withoutStep: pieces.flatMap(({ step, mark }) => (step === null && mark !== null ? [mark] : [])),
-          gasKnown: gas !== undefined,
+          gasKnown: gas !== undefined && gas !== null,
           hardnessAsked: question.wantedHrc !== undefined,
         }),
       },
@@ -110,9 +113,17 @@ export function planningRoutes(app: OpenAPIHono, parts: WebParts): void {
   });
 }
 
-/** Undefined: this furnace burns no gas, or nothing measures what is left. */
-function gasLeftFor(_parts: WebParts, _furnace: PlanFurnace): GasLeft | undefined {
-  return undefined;
+/** Seconds until the shop closes; null: it has no closing time, or it is after it. */
+function closingIn({ archive, clock }: WebParts): number | null {
+  const { closingTime, timeZone } = archive.shop().settings;
+  return secondsToClosing(closingTime, wallClock(timeZone), clock.now());
+}
+
+/** Undefined: this furnace burns no gas, or nobody has set it up; null: nobody knows what is left. */
+function gasLeftFor(parts: WebParts, furnaceId: string): GasLeft | null | undefined {
+  // Nobody has entered its burners: then this is no question of gas that the hub could answer.
+  if ((parts.archive.furnace(furnaceId)?.gas ?? null) === null) return undefined;
+  return hoursLeft(gasKnown(parts, parts.clock.now()), furnaceId);
 }
 
 interface DraftParts {
