@@ -1,6 +1,7 @@
 // Plays the smith of the simulated shop through the public API: furnaces, channels, schedules, and the presses
 // of Start, Confirm and Finish. Everything it makes up is invented.
 import { PLANS } from '../dist/sensors-sim/plans.js';
+import { Bench } from './smith-bench.mjs';
 
 const FURNACES = {
   forge: {
@@ -25,7 +26,7 @@ const CHANNELS = [
     node: 'forge-node',
     name: 'load',
     label: 'Steel in the forge',
-    role: 'other',
+    role: 'load',
     furnace: 'forge',
     ...temperature,
   },
@@ -57,7 +58,7 @@ const CHANNELS = [
     node: 'oven-node',
     name: 'load',
     label: 'Steel in the oven',
-    role: 'other',
+    role: 'load',
     furnace: 'oven',
     ...temperature,
   },
@@ -72,6 +73,8 @@ const CHANNELS = [
 ];
 /** Gloves off, walk to the wall. */
 const HAND_MS = 8_000;
+/** The past has arrived when the newest reading is no older than this. */
+const FRESH_MS = 5_000;
 
 export class Smith {
   #base;
@@ -79,6 +82,7 @@ export class Smith {
   #schedules = {};
   #running = {};
   #atHome = false;
+  #bench = new Bench((method, path, body) => this.#call(method, path, body));
   /** One thing after the other, as they were heard. */
   #work = Promise.resolve();
 
@@ -117,6 +121,7 @@ export class Smith {
       const draft = { name: plan.title, segments: plan.segments };
       this.#schedules[plan.name] = await this.#call('POST', 'schedules', draft);
     }
+    await this.#bench.furnish();
   }
 
   /** A line of the simulated shop's output. */
@@ -129,35 +134,63 @@ export class Smith {
       .catch((fault) => this.#complain(fault));
   }
 
-  async #recordPast({ past, live }) {
+  async #recordPast({ past, live, nowMs }) {
+    await this.#caughtUp(nowMs);
     for (const firing of past) {
       const last = (PLANS.find((plan) => plan.name === firing.plan)?.segments.length ?? 1) - 1;
       const outMs = firing.lastSegmentMs;
-      const confirmations = [{ segment: last, at: outMs + HAND_MS }];
-      await this.#start(firing, { startedAt: firing.startMs, endedAt: outMs + 2 * HAND_MS, confirmations });
+      // Who takes the steel out has left the soak, however long it was.
+      const confirmations = [
+        { segment: last - 1, at: outMs },
+        { segment: last, at: outMs + HAND_MS },
+      ];
+      const endedAt = firing.endMs + 2 * HAND_MS;
+      await this.#start(firing, { startedAt: firing.startMs, endedAt, confirmations });
     }
     for (const firing of live) {
       this.#running[firing.furnace] = await this.#start(firing, { startedAt: firing.startMs });
     }
   }
 
-  #start({ furnace, plan, course }, times) {
+  /** A firing that starts before its thermocouples have spoken would begin with an alarm, and rightly. */
+  async #caughtUp(nowMs) {
+    for (let attempt = 0; attempt < 240 && !this.#atHome; attempt += 1) {
+      const channels = await this.#call('GET', 'channels');
+      const watched = channels.filter(
+        ({ role, adopted }) => adopted && (role === 'chamber' || role === 'load'),
+      );
+      if (watched.every(({ latest }) => latest !== null && latest.at >= nowMs - FRESH_MS)) return;
+      await new Promise((resolve) => setTimeout(resolve, 500));
+    }
+  }
+
+  async #start({ furnace, plan: name, course }, times) {
     const note = course === 'overshoot' ? 'Invented: the gas was turned down late.' : '';
-    return this.#call('POST', 'firings', {
+    const plan = PLANS.find((each) => each.name === name);
+    const pieces = plan === undefined ? [] : await this.#bench.loadFor(plan);
+    const firing = await this.#call('POST', 'firings', {
       furnaceId: this.#furnaces[furnace].id,
-      scheduleId: this.#schedules[plan].id,
+      scheduleId: this.#schedules[name].id,
       note,
+      pieces,
       ...times,
     });
+    if (times.endedAt !== undefined && plan !== undefined)
+      await this.#bench.note(plan, pieces, times.endedAt);
+    return firing;
   }
 
   async #attend({ what, furnace, plan, segmentIndex }) {
     if (what === 'started') this.#running[furnace] = await this.#start({ furnace, plan }, {});
-    const out = what === 'segment' && this.#isOut(plan, segmentIndex);
     const firing = this.#running[furnace];
-    if (firing && (out || what === 'ended')) {
-      delete this.#running[furnace];
+    if (firing === undefined) return;
+    if (what === 'segment' && this.#isOut(plan, segmentIndex)) {
       setTimeout(() => this.#takeOut(firing.id), HAND_MS);
+    }
+    // The thermocouple stays on the steel: the firing is over when that has cooled.
+    if (what === 'ended') {
+      delete this.#running[furnace];
+      setTimeout(() => this.#finish(firing.id), 2 * HAND_MS);
     }
   }
 
@@ -177,7 +210,15 @@ export class Smith {
       if (judgement.waitsForConfirmation) {
         await this.#call('POST', `firings/${id}/confirm`, { segment: judgement.segmentIndex });
       }
-      await this.#call('POST', `firings/${id}/finish`);
+    } catch (fault) {
+      this.#complain(fault);
+    }
+  }
+
+  async #finish(id) {
+    try {
+      const { status } = await this.#call('GET', `firings/${id}`);
+      if (status === 'running') await this.#call('POST', `firings/${id}/finish`);
     } catch (fault) {
       this.#complain(fault);
     }
