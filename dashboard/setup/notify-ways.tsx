@@ -1,4 +1,4 @@
-import type { NotifyWay } from '../../hub/contract/notify.ts';
+import type { NotifyLogEntry, NotifyWay } from '../../hub/contract/notify.ts';
 import { Button } from '../parts/button.tsx';
 import { Shape } from '../parts/shape.tsx';
 import { type Column, Table } from '../parts/table.tsx';
@@ -8,6 +8,8 @@ import { dayAndTime } from '../words/time.ts';
 
 interface WayTableProps {
   readonly ways: readonly NotifyWay[];
+  /** The newest first. */
+  readonly log: readonly NotifyLogEntry[];
   /** A test is under way. */
   readonly busy: boolean;
   readonly onTest: (way: NotifyWay) => void;
@@ -27,7 +29,7 @@ export function WayTable(props: WayTableProps) {
   );
 }
 
-function columnsFor({ busy, onTest, onEdit, onRemove }: WayTableProps): Column<NotifyWay>[] {
+function columnsFor({ log, busy, onTest, onEdit, onRemove }: WayTableProps): Column<NotifyWay>[] {
   return [
     { key: 'name', head: notifyWords.way, cell: ({ name }) => name },
     {
@@ -40,7 +42,15 @@ function columnsFor({ busy, onTest, onEdit, onRemove }: WayTableProps): Column<N
       ),
     },
     { key: 'when', head: notifyWords.when, cell: ({ rule }) => ruleText(rule) },
-    { key: 'state', head: notifyWords.state, cell: stateOf },
+    {
+      key: 'state',
+      head: notifyWords.state,
+      cell: (way) =>
+        stateOf(
+          way,
+          log.find(({ wayId }) => wayId === way.id),
+        ),
+    },
     {
       key: 'acts',
       head: setupWords.actions,
@@ -65,12 +75,19 @@ function placeOf(target: NotifyWay['target']): string {
   return target.kind === 'e-mail' ? target.to.join(', ') : target.origin;
 }
 
-function stateOf({ enabled, trouble }: NotifyWay) {
+/** Without trouble the last line of the log counts: a test that failed a moment ago is something known against it. */
+function stateOf({ enabled, trouble }: NotifyWay, last: NotifyLogEntry | undefined) {
   if (!enabled) return notifyWords.off;
-  if (trouble === null) return notifyWords.works;
+  if (trouble !== null) return warned(notifyWords.trouble(dayAndTime(trouble.since), trouble.detail));
+  if (last === undefined) return notifyWords.untried;
+  const at = dayAndTime(last.at);
+  return last.outcome === 'sent' ? notifyWords.lastSent(at) : warned(notifyWords.lastFailed(at, last.detail));
+}
+
+function warned(words: string) {
   return (
     <>
-      <Shape of="warning" /> {notifyWords.trouble(dayAndTime(trouble.since), trouble.detail)}
+      <Shape of="warning" /> {words}
     </>
   );
 }

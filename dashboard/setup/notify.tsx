@@ -36,12 +36,13 @@ export function Notify() {
   };
   return (
     <>
-      <p class="aside">{notifyWords.caution}</p>
+      <p class="notify-caution">{notifyWords.caution}</p>
       {ways.answer.state === 'waiting' && <p role="status">{setupWords.asking}</p>}
       {ways.answer.state === 'failed' && <ProblemNote error={ways.answer.error} />}
       {ways.answer.state === 'here' && (
         <WayTable
           ways={ways.answer.value}
+          log={log.answer.state === 'here' ? log.answer.value : []}
           busy={press.busy}
           onTest={test}
           onEdit={setEdited}

@@ -1,5 +1,5 @@
 import type { MessageSource } from '../broker/types.ts';
-import type { Heartbeat, LightState } from '../contract/notify.ts';
+import type { Heartbeat, LightState } from '../contract/notify-light.ts';
 import type { Clock } from '../time/clock.ts';
 
 /**

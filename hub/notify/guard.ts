@@ -74,7 +74,8 @@ export async function admit(host: string, allowed: readonly Network[], lookup: L
     return { ok: false, code: 'name-not-found', detail: `no address is known for ${host}`, passing: true };
   const refused = addresses.find((address) => address === null || !mayReach(address, allowed));
   if (refused !== undefined) {
-    const detail = `${host} stands at ${refused?.toString() ?? 'no address'} (${refused?.range() ?? 'unknown'}): a network of the shop must be allowed first`;
+    const where = literal === null ? `${host} stands at ${refused?.toString() ?? 'no address'}, which` : host;
+    const detail = `${where} is no public address (${refused?.range() ?? 'unknown'}): a network of the shop must be allowed first`;
     return { ok: false, code: 'network-refused', detail, passing: false };
   }
   return { ok: true, address: first.toString(), family: first.kind() === 'ipv4' ? 4 : 6 };

@@ -1,7 +1,7 @@
 import type { Alarm } from '../contract/alarm.ts';
 import { isBlindness, isPutAside } from '../contract/alarm-groups.ts';
 import { ALARM_SIGNALS, type SoundName, signalOf } from '../contract/alarm-signal.ts';
-import type { LightState } from '../contract/notify.ts';
+import type { LightState } from '../contract/notify-light.ts';
 
 /** What a stack light or siren shows and sounds: pure. Devices need no more than one of its fields. */
 
