@@ -45,6 +45,7 @@ export const PLACES: readonly Place[] = [
       { route: { view: 'heat' }, word: shellWords.heat, views: ['heat'] },
     ],
   },
+  { route: { view: 'air' }, word: shellWords.air, views: ['air'], under: [] },
   { route: { view: 'setup', section: '' }, word: shellWords.setup, views: ['setup'], under: [] },
 ];
 

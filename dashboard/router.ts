@@ -19,6 +19,7 @@ export type Route =
   | { readonly view: 'route'; readonly id: string }
   | { readonly view: 'steel'; readonly name: string }
   | { readonly view: 'heat' }
+  | { readonly view: 'air' }
   | { readonly view: 'setup'; readonly section: string }
   | { readonly view: 'unknown'; readonly path: string };
 
@@ -53,6 +54,8 @@ export function parseRoute(hash: string): Route {
       return { view: 'steel', name: tail };
     case 'heat':
       return tail === '' ? { view: 'heat' } : unknown;
+    case 'air':
+      return tail === '' ? { view: 'air' } : unknown;
     case 'setup':
       return { view: 'setup', section: tail };
     default:
@@ -100,6 +103,8 @@ export function hrefTo(route: Route): string {
       return route.name === '' ? '#/steel' : `#/steel/${encodeURIComponent(route.name)}`;
     case 'heat':
       return '#/heat';
+    case 'air':
+      return '#/air';
     case 'setup':
       return route.section === '' ? '#/setup' : `#/setup/${encodeURIComponent(route.section)}`;
     case 'unknown':

@@ -1,4 +1,5 @@
 import type { VNode } from 'preact';
+import { AirPage } from './air/air.tsx';
 import { FiringPage } from './firings/firing.tsx';
 import { Firings } from './firings/firings.tsx';
 import { HeatPage } from './heat/heat.tsx';
@@ -47,6 +48,8 @@ export function viewOf(route: Route): VNode {
       return <SteelPage key={route.name} name={route.name} />;
     case 'heat':
       return <HeatPage />;
+    case 'air':
+      return <AirPage />;
     case 'setup':
       return <Setup section={route.section} />;
     case 'unknown':

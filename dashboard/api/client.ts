@@ -13,6 +13,7 @@ import {
 import { FiringProbe } from '../../hub/contract/probe.ts';
 import { ReadingSeries } from '../../hub/contract/reading.ts';
 import { type DisplayUnit, Schedule, type ScheduleDraft } from '../../hub/contract/schedule.ts';
+import { type AirApi, createAirApi } from './air-client.ts';
 import { type ComputeApi, createComputeApi } from './compute-client.ts';
 import { createNotifyApi, type NotifyApi } from './notify-client.ts';
 import { createPieceApi, type PieceApi } from './piece-client.ts';
@@ -55,6 +56,7 @@ export interface Api {
   readonly compute: ComputeApi;
   readonly steels: SteelApi;
   readonly pieces: PieceApi;
+  readonly air: AirApi;
   listSchedules(): Promise<Schedule[]>;
   schedule(id: string): Promise<Schedule>;
   createSchedule(draft: ScheduleInput): Promise<Schedule>;
@@ -92,6 +94,7 @@ export function createApi(fetchLike: Fetch, base = ''): Api {
     compute: createComputeApi(send),
     steels: createSteelApi(send, sendForNothing),
     pieces: createPieceApi(send, sendForNothing),
+    air: createAirApi(send),
     listSchedules: () => send({ method: 'GET', path: `${API}/schedules` }, z.array(Schedule)),
     schedule: (id) => send({ method: 'GET', path: at('schedules', id) }, Schedule),
     createSchedule: (body) => send({ method: 'POST', path: `${API}/schedules`, body }, Schedule),

@@ -21,6 +21,7 @@ export const shellWords = {
   bench: 'Bench',
   pieces: 'Pieces',
   routes: 'Routes',
+  air: 'Air',
   setup: 'Setup',
   toNight: 'Night',
   toDay: 'Day',

@@ -17,6 +17,7 @@ describe('the address of a page', () => {
     { view: 'piece-label', id: 'a' },
     { view: 'routes' },
     { view: 'route', id: 'new' },
+    { view: 'air' },
     { view: 'setup', section: '' },
     { view: 'setup', section: 'nodes' },
   ];
