@@ -5,7 +5,7 @@ import type { FiringCase, FiringState } from '../types.ts';
 /** Whoever holds the plan is trusted up to the target: a forecast knows nothing of what they will do there. */
 
 /** A ramp that is at most this much faster than planned is following its plan, on-off controllers included. */
-const FOLLOWS = 1.5;
+const FOLLOWS = 1.25;
 
 /** The rate at which the plan comes to the running segment's target, °C/h; undefined: no ramp leads there. */
 function plannedRate(c: FiringCase, state: FiringState): number | null | undefined {
