@@ -34,7 +34,16 @@ export const PLACES: readonly Place[] = [
       { route: { view: 'routes' }, word: shellWords.routes, views: ['routes', 'route'] },
     ],
   },
-  { route: { view: 'firings' }, word: shellWords.firings, views: ['firings', 'firing'], under: [] },
+  {
+    route: { view: 'firings' },
+    word: shellWords.firings,
+    views: ['firings', 'firing', 'compare', 'batches'],
+    under: [
+      { route: { view: 'firings' }, word: shellWords.firings, views: ['firings', 'firing'] },
+      { route: { view: 'compare', schedule: '', ids: '' }, word: shellWords.compare, views: ['compare'] },
+      { route: { view: 'batches', schedule: '' }, word: shellWords.batches, views: ['batches'] },
+    ],
+  },
   { route: { view: 'schedules' }, word: shellWords.schedules, views: ['schedules', 'schedule'], under: [] },
   {
     route: { view: 'steel', name: '' },

@@ -8,6 +8,8 @@ export type Route =
   | { readonly view: 'wall' }
   | { readonly view: 'firings' }
   | { readonly view: 'firing'; readonly id: string }
+  | { readonly view: 'compare'; readonly schedule: string; readonly ids: string }
+  | { readonly view: 'batches'; readonly schedule: string }
   | { readonly view: 'schedules' }
   | { readonly view: 'schedule'; readonly id: string }
   | { readonly view: 'bench' }
@@ -34,16 +36,23 @@ const LABEL = 'label';
 
 /** The route that a location hash (`#/firings/abc`) names. Never throws: what it cannot read is `unknown`. */
 export function parseRoute(hash: string): Route {
-  const path = hash.replace(/^#\/?/, '').replace(/\/+$/, '');
+  const path = hash
+    .replace(/^#\/?/, '')
+    // What a page keeps behind a question mark (the filters of a list) is its own affair.
+    .replace(/\?.*$/, '')
+    .replace(/\/+$/, '');
   const [head = '', tail = '', ...rest] = path.split('/').map(decodePart);
   const unknown: Route = { view: 'unknown', path };
   if (head === 'pieces') return pieceRoute(tail, rest) ?? unknown;
+  if (head === 'compare' && rest.length < 2) return { view: 'compare', schedule: tail, ids: rest[0] ?? '' };
   if (rest.length > 0) return unknown;
   switch (head) {
     case '':
       return tail === '' ? { view: 'wall' } : unknown;
     case 'firings':
       return tail === '' ? { view: 'firings' } : { view: 'firing', id: tail };
+    case 'batches':
+      return { view: 'batches', schedule: tail };
     case 'schedules':
       return tail === '' ? { view: 'schedules' } : { view: 'schedule', id: tail };
     case 'bench':
@@ -81,6 +90,10 @@ export function hrefTo(route: Route): string {
       return '#/firings';
     case 'firing':
       return `#/firings/${encodeURIComponent(route.id)}`;
+    case 'compare':
+      return ['#/compare', route.schedule, route.ids].filter(Boolean).map(encodeParts).join('/');
+    case 'batches':
+      return ['#/batches', route.schedule].filter(Boolean).map(encodeParts).join('/');
     case 'schedules':
       return '#/schedules';
     case 'schedule':
@@ -112,6 +125,11 @@ export function hrefTo(route: Route): string {
     default:
       return route satisfies never;
   }
+}
+
+/** The first part is the place itself; the others are ids. A comma stands for itself, so that an address can be read. */
+function encodeParts(part: string, at: number): string {
+  return at === 0 ? part : encodeURIComponent(part).replaceAll('%2C', ',');
 }
 
 /** The current route. Read it in a component and the component follows the address. */

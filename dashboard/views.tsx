@@ -10,6 +10,8 @@ import { PieceByMark, PiecePage } from './pieces/piece.tsx';
 import { Pieces } from './pieces/pieces.tsx';
 import { RoutePage } from './pieces/route.tsx';
 import { Routes } from './pieces/routes.tsx';
+import { BatchesPage } from './review/batches.tsx';
+import { ComparePage } from './review/compare.tsx';
 import type { Route } from './router.ts';
 import { SchedulePage } from './schedules/schedule.tsx';
 import { Schedules } from './schedules/schedules.tsx';
@@ -26,6 +28,16 @@ export function viewOf(route: Route): VNode {
       return <Firings />;
     case 'firing':
       return <FiringPage key={route.id} id={route.id} />;
+    case 'compare':
+      return (
+        <ComparePage
+          key={route.schedule}
+          schedule={route.schedule}
+          ids={route.ids.split(',').filter(Boolean)}
+        />
+      );
+    case 'batches':
+      return <BatchesPage key={route.schedule} schedule={route.schedule} />;
     case 'schedules':
       return <Schedules />;
     case 'schedule':

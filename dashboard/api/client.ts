@@ -7,6 +7,7 @@ import {
   FiringRecord,
   type FiringStatus,
   FiringSummary,
+  type FiringVerdict,
   Note,
   type NoteDraft,
 } from '../../hub/contract/firing.ts';
@@ -18,6 +19,7 @@ import { type ComputeApi, createComputeApi } from './compute-client.ts';
 import { createNotifyApi, type NotifyApi } from './notify-client.ts';
 import { createPieceApi, type PieceApi } from './piece-client.ts';
 import { API, asked, createSend, type Fetch } from './request.ts';
+import { createReviewApi, type ReviewApi } from './review-client.ts';
 import { createSetupApi, type SetupApi } from './setup-client.ts';
 import { createSteelApi, type SteelApi } from './steel-client.ts';
 
@@ -38,6 +40,15 @@ export interface Span {
 export interface FiringQuery {
   readonly status?: FiringStatus;
   readonly furnaceId?: string;
+  readonly scheduleId?: string;
+  readonly verdict?: FiringVerdict;
+  readonly simulated?: 'yes' | 'no';
+  /** Words that must all stand in title, note, schedule, mark or furnace. */
+  readonly q?: string;
+  /** Begun at or after this instant, epoch ms. */
+  readonly from?: number;
+  /** The id of the last row of the page before. */
+  readonly after?: string;
   /** Only firings that started before this instant, epoch ms: for the next page of a long list. */
   readonly before?: number;
   readonly limit?: number;
@@ -56,6 +67,7 @@ export interface Api {
   readonly compute: ComputeApi;
   readonly steels: SteelApi;
   readonly pieces: PieceApi;
+  readonly review: ReviewApi;
   readonly air: AirApi;
   listSchedules(): Promise<Schedule[]>;
   schedule(id: string): Promise<Schedule>;
@@ -94,6 +106,7 @@ export function createApi(fetchLike: Fetch, base = ''): Api {
     compute: createComputeApi(send),
     steels: createSteelApi(send, sendForNothing),
     pieces: createPieceApi(send, sendForNothing),
+    review: createReviewApi(send, sendForNothing),
     air: createAirApi(send),
     listSchedules: () => send({ method: 'GET', path: `${API}/schedules` }, z.array(Schedule)),
     schedule: (id) => send({ method: 'GET', path: at('schedules', id) }, Schedule),

@@ -1,23 +1,22 @@
 import '../parts/sheets.css';
 import './firings.css';
-import { useState } from 'preact/hooks';
-import { FiringStatus } from '../../hub/contract/firing.ts';
+import { useEffect, useState } from 'preact/hooks';
 import { Button, LinkButton } from '../parts/button.tsx';
-import { SelectField } from '../parts/field.tsx';
 import { Page } from '../parts/page.tsx';
 import { ProblemNote } from '../parts/problem.tsx';
 import { Table } from '../parts/table.tsx';
 import { hrefTo } from '../router.ts';
 import { useShell } from '../shell.ts';
-import { firingsWords, STATUS_WORDS } from '../words/firings.ts';
-import { EVERYTHING, type FiringFilter, withLive } from './list.ts';
+import { firingsWords } from '../words/firings.ts';
+import { Filters } from './filters.tsx';
+import { filterAddress, filterFrom, isNarrowed, withLive } from './list.ts';
 import { listColumns } from './list-columns.tsx';
 import { useFirings } from './use-firings.ts';
 
 /** Every firing: the running ones on top, then newest first. */
 export function Firings() {
   const { feed } = useShell();
-  const [filter, setFilter] = useState<FiringFilter>(EVERYTHING);
+  const [filter, setFilter] = useState(() => filterFrom(window.location.hash));
   const state = feed.state.value;
   const freshness = [...(state?.firings.keys() ?? []), ...(state?.alarms.keys() ?? [])]
     .sort((a, b) => a.localeCompare(b))
@@ -25,7 +24,11 @@ export function Firings() {
   const pages = useFirings(filter, freshness);
   const unit = state?.shop.settings.displayUnit ?? 'Cel';
   const rows = (pages.rows ?? []).map((row) => withLive(row, state?.firings.get(row.id)));
-  const isFiltered = filter.furnaceId !== '' || filter.status !== '';
+  const isFiltered = isNarrowed(filter);
+  useEffect(() => {
+    // Without an entry in the history for every letter that is typed.
+    history.replaceState(null, '', `${hrefTo({ view: 'firings' })}${filterAddress(filter)}`);
+  }, [filter]);
   return (
     <Page
       title={firingsWords.title}
@@ -53,38 +56,5 @@ export function Firings() {
         </p>
       )}
     </Page>
-  );
-}
-
-interface FiltersProps {
-  readonly filter: FiringFilter;
-  readonly onChange: (filter: FiringFilter) => void;
-}
-
-function Filters({ filter, onChange }: FiltersProps) {
-  const { feed } = useShell();
-  const furnaces = [...(feed.state.value?.furnaces.values() ?? [])];
-  return (
-    <fieldset class="form-row">
-      <legend class="sr-only">{firingsWords.filters}</legend>
-      <SelectField
-        label={firingsWords.furnace}
-        value={filter.furnaceId}
-        options={[
-          { value: '', label: firingsWords.everyFurnace },
-          ...furnaces.map((furnace) => ({ value: furnace.id, label: furnace.name })),
-        ]}
-        onChange={(furnaceId) => onChange({ ...filter, furnaceId })}
-      />
-      <SelectField
-        label={firingsWords.status}
-        value={filter.status}
-        options={[
-          { value: '' as const, label: firingsWords.everyStatus },
-          ...FiringStatus.options.map((value) => ({ value, label: STATUS_WORDS[value] })),
-        ]}
-        onChange={(status) => onChange({ ...filter, status })}
-      />
-    </fieldset>
   );
 }

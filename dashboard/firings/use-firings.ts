@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { FiringSummary } from '../../hub/contract/firing.ts';
 import { useShell } from '../shell.ts';
-import { type FiringFilter, inOrder, nextBefore, PAGE_SIZE, queryOf } from './list.ts';
+import { type FiringFilter, filterAddress, inOrder, nextAfter, PAGE_SIZE, queryOf } from './list.ts';
 
 export interface FiringPages {
   /** Null until the first answer. */
@@ -16,18 +16,18 @@ export interface FiringPages {
 interface Loaded {
   readonly rows: FiringSummary[] | null;
   readonly error: unknown;
-  readonly before: number | null;
+  readonly after: string | null;
   readonly hasMore: boolean;
 }
 
-const NOTHING: Loaded = { rows: null, error: null, before: null, hasMore: false };
+const NOTHING: Loaded = { rows: null, error: null, after: null, hasMore: false };
 
 /** The list as far as it has been asked for. `freshness` changes when what was loaded may be outdated. */
 export function useFirings(filter: FiringFilter, freshness: string): FiringPages {
   const { api } = useShell();
   const [loaded, setLoaded] = useState<Loaded>(NOTHING);
   const [busy, setBusy] = useState(false);
-  const choice = `${filter.furnaceId}|${filter.status}`;
+  const choice = filterAddress(filter);
 
   useEffect(() => setLoaded(NOTHING), [choice]);
   // the choice stands for the filter, freshness asks again
@@ -51,7 +51,7 @@ export function useFirings(filter: FiringFilter, freshness: string): FiringPages
   const more = () => {
     setBusy(true);
     api
-      .listFirings(queryOf(filter, loaded.before))
+      .listFirings(queryOf(filter, loaded.after))
       .then(
         (page) => setLoaded((known) => extended(known, page)),
         (error: unknown) => setLoaded((known) => ({ ...known, error })),
@@ -68,7 +68,7 @@ function merged(known: Loaded, page: FiringSummary[], live: FiringSummary[]): Lo
   return {
     rows: inOrder([kept, page, live]),
     error: null,
-    before: isFirst ? nextBefore(page) : known.before,
+    after: isFirst ? nextAfter(page) : known.after,
     hasMore: isFirst ? page.length === PAGE_SIZE : known.hasMore,
   };
 }
@@ -77,7 +77,7 @@ function extended(known: Loaded, page: FiringSummary[]): Loaded {
   return {
     rows: inOrder([known.rows ?? [], page]),
     error: null,
-    before: nextBefore(page) ?? known.before,
+    after: nextAfter(page) ?? known.after,
     hasMore: page.length === PAGE_SIZE,
   };
 }

@@ -15,6 +15,8 @@ export const shellWords = {
   navUnder: 'Pages of this place',
   wall: 'Wall',
   firings: 'Firings',
+  compare: 'Compare',
+  batches: 'Batches',
   schedules: 'Schedules',
   steel: 'Steel',
   heat: 'Heat',

@@ -19,7 +19,7 @@ export const MEDIUM_WORDS: Readonly<Record<CoolSegment['medium'], string>> = {
 };
 
 /** "Ramp to 860 °C" */
-export function segmentName(segment: Segment, unit: DisplayUnit): string {
+export function segmentName(segment: Pick<Segment, 'kind' | 'targetCelsius'>, unit: DisplayUnit): string {
   const target = temperature(segment.targetCelsius, unit);
   switch (segment.kind) {
     case 'ramp':
@@ -29,7 +29,7 @@ export function segmentName(segment: Segment, unit: DisplayUnit): string {
     case 'cool':
       return `Cool to ${target}`;
     default:
-      return segment satisfies never;
+      return segment.kind satisfies never;
   }
 }
 

@@ -6,6 +6,10 @@ describe('the address of a page', () => {
     { view: 'wall' },
     { view: 'firings' },
     { view: 'firing', id: 'a/b c%' },
+    { view: 'compare', schedule: '', ids: '' },
+    { view: 'compare', schedule: 's 1', ids: 'a,b' },
+    { view: 'batches', schedule: '' },
+    { view: 'batches', schedule: 's/1' },
     { view: 'schedules' },
     { view: 'schedule', id: 'new' },
     { view: 'steel', name: '' },
@@ -30,6 +34,12 @@ describe('the address of a page', () => {
     expect(parseRoute('')).toEqual({ view: 'wall' });
     expect(parseRoute('#')).toEqual({ view: 'wall' });
     expect(parseRoute('#/')).toEqual({ view: 'wall' });
+  });
+
+  it('leaves what stands behind a question mark to the page', () => {
+    expect(parseRoute('#/firings?q=chisel&verdict=met')).toEqual({ view: 'firings' });
+    expect(hrefTo({ view: 'compare', schedule: 's', ids: 'a,b' })).toBe('#/compare/s/a,b');
+    expect(parseRoute('#/compare/s/a/b').view).toBe('unknown');
   });
 
   it('does not guess at what it does not know, nor choke on a stray percent sign', () => {

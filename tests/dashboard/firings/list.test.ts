@@ -1,5 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { EVERYTHING, inOrder, nextBefore, queryOf, withLive } from '../../../dashboard/firings/list.ts';
+import {
+  EVERYTHING,
+  filterAddress,
+  filterFrom,
+  inOrder,
+  isNarrowed,
+  nextAfter,
+  queryOf,
+  withLive,
+} from '../../../dashboard/firings/list.ts';
 import { span } from '../../../dashboard/words/span.ts';
 import type { FiringSummary } from '../../../hub/contract/firing.ts';
 
@@ -27,12 +36,30 @@ function row(id: string, startedAt: number, status: FiringSummary['status'] = 'f
 describe('the list of firings', () => {
   it('asks for what is wanted and nothing else', () => {
     expect(queryOf(EVERYTHING, null)).toEqual({ limit: 50 });
-    expect(queryOf({ furnaceId: 'forge', status: 'finished' }, 77)).toEqual({
-      limit: 50,
-      furnaceId: 'forge',
-      status: 'finished',
-      before: 77,
-    });
+    expect(queryOf({ ...EVERYTHING, furnaceId: 'forge', status: 'finished', q: ' chisel ' }, 'f-77')).toEqual(
+      {
+        limit: 50,
+        furnaceId: 'forge',
+        status: 'finished',
+        q: 'chisel',
+        after: 'f-77',
+      },
+    );
+  });
+
+  it('takes days as whole ones of this screen’s clock, the last included', () => {
+    const { from, before } = queryOf({ ...EVERYTHING, from: '2026-03-01', to: '2026-03-01' }, null);
+    expect(from).toBe(new Date(2026, 2, 1).getTime());
+    expect(before).toBe(new Date(2026, 2, 2).getTime());
+    expect(queryOf({ ...EVERYTHING, from: 'soon' }, null)).toEqual({ limit: 50 });
+  });
+
+  it('keeps its filter in the address, and reads only what it knows back', () => {
+    const filter = { ...EVERYTHING, q: 'two chisels', verdict: 'not-met' as const, to: '2026-03-01' };
+    expect(filterFrom(`#/firings${filterAddress(filter)}`)).toEqual(filter);
+    expect(filterAddress(EVERYTHING)).toBe('');
+    expect(filterFrom('#/firings?verdict=fine&status=odd&q=a')).toEqual({ ...EVERYTHING, q: 'a' });
+    expect([isNarrowed(filter), isNarrowed({ ...EVERYTHING, q: '  ' })]).toEqual([true, false]);
   });
 
   it('puts running ones on top, then the newest, each once though pages overlap', () => {
@@ -41,8 +68,8 @@ describe('the list of firings', () => {
       [row('run', 5, 'running'), row('old', 1)],
     ]);
     expect(rows.map(({ id }) => id)).toEqual(['run', 'new', 'old']);
-    expect(nextBefore(rows)).toBe(1);
-    expect(nextBefore([])).toBeNull();
+    expect(nextAfter(rows)).toBe(rows.at(-1)?.id);
+    expect(nextAfter([])).toBeNull();
   });
 
   it('leaves a finished firing alone whatever the feed says', () => {
