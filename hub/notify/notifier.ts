@@ -20,6 +20,8 @@ import { type KeptWay, keptWay } from './ways.ts';
 /** The shell around the rules: hears alarms, sends, keeps what was told, and says where it does not get through. */
 
 const TICK_MS = 1000;
+/** What is under way when the hub stops gets so long to be noted as sent: else it is sent again. */
+const LAST_WORDS_MS = 2000;
 
 export interface NotifierParts {
   readonly archive: Archive;
@@ -83,6 +85,13 @@ export class Notifier {
   async stop(): Promise<void> {
     for (const stop of this.#stops.splice(0)) stop();
     await this.#beacon?.stop();
+    await new Promise<void>((resolve) => {
+      const cancel = this.#parts.clock.after(LAST_WORDS_MS, resolve);
+      void this.settled().then(() => {
+        cancel();
+        resolve();
+      });
+    });
   }
 
   /** Resolves when nothing is on its way any more. */
@@ -218,6 +227,7 @@ export class Notifier {
   }
 }
 
-function seen({ id, kind, priority, subject, state, activeSince, raisedAt }: Alarm): SeenAlarm {
-  return { id, kind, priority, subject, state, since: activeSince ?? raisedAt };
+/** Since it was raised, not since it last came back: an alarm that chatters must not put off the next person. */
+function seen({ id, kind, priority, subject, state, raisedAt }: Alarm): SeenAlarm {
+  return { id, kind, priority, subject, state, since: raisedAt };
 }

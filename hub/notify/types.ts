@@ -10,7 +10,7 @@ export interface SeenAlarm {
   readonly priority: AlarmPriority;
   readonly subject: string;
   readonly state: AlarmState;
-  /** Since when it has waited for a person. */
+  /** When it was raised. */
   readonly since: number;
 }
 

@@ -1,3 +1,4 @@
+import { type AddressInfo, createServer, type Socket } from 'node:net';
 import { afterEach, describe, expect, it } from 'vitest';
 import { MailTarget, NotifyWayDraft } from '../../hub/contract/notify.ts';
 import { sendHttp } from '../../hub/notify/http.ts';
@@ -102,6 +103,33 @@ describe('knocking at doors inside the shop', () => {
       pour();
     });
     expect(await get(server.url, outside())).toEqual({ ok: true });
+  });
+});
+
+describe('a server that never comes to an end', () => {
+  it('holds up no way: after 30 s it counts as not reached', async () => {
+    const open_: Socket[] = [];
+    const tarpit = createServer((socket) => open_.push(socket.on('error', () => {})));
+    await new Promise<void>((resolve) => tarpit.listen(0, '127.0.0.1', resolve));
+    closing.push(() => {
+      for (const socket of open_) socket.destroy();
+      return new Promise((resolve) => tarpit.close(() => resolve()));
+    });
+    const { shop, desk, stop } = notifyingShop();
+    desk.changeSettings({ allowedNetworks: ['127.0.0.1'] });
+    const { port } = tarpit.address() as AddressInfo;
+    const mail = { host: '127.0.0.1', port, security: 'none', from: 'a@b.example', to: ['c@d.example'] };
+    const way = desk.createWay(NotifyWayDraft.parse({ name: 'Tarpit', target: { kind: 'e-mail', ...mail } }));
+    const connected = new Promise((resolve) => tarpit.once('connection', resolve));
+    const test = desk.test(way.id);
+    await connected;
+    shop.clock.advance(30_000);
+    expect(await test).toMatchObject({
+      ok: false,
+      code: 'not-reached',
+      detail: 'nothing came of it within 30 s',
+    });
+    await stop();
   });
 });
 
