@@ -4,13 +4,13 @@ import {
   FiringDetail,
   type FiringDraft,
   type FiringPatch,
-  FiringRecord,
   type FiringStatus,
   FiringSummary,
   type FiringVerdict,
   Note,
   type NoteDraft,
 } from '../../hub/contract/firing.ts';
+import { FiringFindings, FiringRecord } from '../../hub/contract/firing-record.ts';
 import { FiringProbe } from '../../hub/contract/probe.ts';
 import { ReadingSeries } from '../../hub/contract/reading.ts';
 import { type DisplayUnit, Schedule, type ScheduleDraft } from '../../hub/contract/schedule.ts';
@@ -84,6 +84,8 @@ export interface Api {
   listNotes(firingId: string): Promise<Note[]>;
   addNote(firingId: string, note: NoteInput): Promise<Note>;
   record(firingId: string): Promise<FiringRecord>;
+  /** What came of it for each piece, without its readings. */
+  findings(firingId: string): Promise<FiringFindings>;
   /** The ± and the hours above its limit of each watched channel. */
   firingProbes(firingId: string): Promise<FiringProbe[]>;
   readings(channelId: string, span: Span): Promise<ReadingSeries>;
@@ -126,6 +128,7 @@ export function createApi(fetchLike: Fetch, base = ''): Api {
     listNotes: (id) => send({ method: 'GET', path: at('firings', id, '/notes') }, z.array(Note)),
     addNote: (id, body) => send({ method: 'POST', path: at('firings', id, '/notes'), body }, Note),
     record: (id) => send({ method: 'GET', path: at('firings', id, '/record?format=json') }, FiringRecord),
+    findings: (id) => send({ method: 'GET', path: at('firings', id, '/findings') }, FiringFindings),
     firingProbes: (id) => send({ method: 'GET', path: at('firings', id, '/probes') }, z.array(FiringProbe)),
     readings: (id, { from, to, points }) =>
       send(

@@ -24,6 +24,7 @@ import { routeTemplatePart } from './route-templates.ts';
 import { schedulePart } from './schedules.ts';
 import { shopPart } from './shop.ts';
 import type { Archive } from './types.ts';
+import { verdictPart } from './verdicts.ts';
 
 export interface ArchiveOptions {
   /** The archive's file, made when there is none; `:memory:` keeps nothing. */
@@ -55,6 +56,7 @@ export function assemble(open: OpenDatabase, options: ArchiveOptions): Archive {
     ...guarded(certificatePart(context)),
     ...guarded(firingPart(context)),
     ...guarded(reviewPart(context)),
+    ...guarded(verdictPart(context)),
     ...guarded(notePart(context)),
     ...guarded(notifyPart(context)),
     ...guarded(piecePart(context)),

@@ -28,6 +28,7 @@ import type { NotifyStore } from './notify-types.ts';
 import type { OwnSteelStore } from './own-steel-types.ts';
 import type { PieceStore } from './piece-types.ts';
 import type { ReviewStore } from './review-types.ts';
+import type { VerdictStore } from './verdict-types.ts';
 
 export type { AlarmFilter, AlarmRow } from './alarm-types.ts';
 
@@ -118,7 +119,7 @@ export interface FiringFilter {
   readonly limit: number;
 }
 
-export interface Archive extends AirStore, GasStore, PieceStore, AlarmStore, OwnSteelStore, HotDayStore, ReviewStore, NotifyStore {
+export interface Archive extends AirStore, GasStore, PieceStore, AlarmStore, OwnSteelStore, HotDayStore, NotifyStore, ReviewStore, VerdictStore {
   readonly readings: ReadingStore;
 
   shop(): Shop;

@@ -1,8 +1,7 @@
 import { z } from 'zod';
-import { Alarm, AlarmKind, Params } from './alarm.ts';
+import { AlarmKind, Params } from './alarm.ts';
 import { LoadPiece, PieceMark } from './load.ts';
-import { ChannelUncertainty } from './probe.ts';
-import { EpochMs, Gap, ReadingSeries } from './reading.ts';
+import { EpochMs, Gap } from './reading.ts';
 import { Schedule } from './schedule.ts';
 import { Id } from './shop.ts';
 
@@ -284,34 +283,3 @@ export const Note = z
   .object({ id: Id, firingId: Id, at: EpochMs, text: z.string(), by: z.string(), createdAt: EpochMs })
   .meta({ id: 'Note' });
 export type Note = z.infer<typeof Note>;
-
-/** Everything about one firing: what `GET /api/v1/firings/{id}/record?format=json` answers. */
-export const FiringRecord = z
-  .object({
-    format: z.literal('soakwatch-firing-record'),
-    formatVersion: z.literal(1),
-    exportedAt: EpochMs,
-    shop: z.object({ id: z.string(), name: z.string() }),
-    firing: FiringDetail,
-    furnaceName: z.string(),
-    notes: z.array(Note),
-    alarms: z.array(Alarm),
-    channels: z.array(
-      z.object({
-        id: z.string(),
-        node: z.string(),
-        name: z.string(),
-        label: z.string(),
-        role: z.string(),
-        unit: z.string(),
-      }),
-    ),
-    series: z.array(ReadingSeries),
-    uncertainty: z
-      .array(ChannelUncertainty)
-      .default([])
-      .describe('Of each watched channel; records of earlier versions have none'),
-    caution: z.string(),
-  })
-  .meta({ id: 'FiringRecord' });
-export type FiringRecord = z.infer<typeof FiringRecord>;

@@ -16,7 +16,10 @@ import { windowFor } from './windows.ts';
 /** No window of steel goes higher but forging's: above this a forging steel burns or its grain is lost, °C. Ours. */
 const ABOVE_ANY_WINDOW = 60;
 
-export function checkStep(question: CheckQuestion, piece: PlanPiece): Fault[] {
+/** What of a question is looked at: what was reached can be asked the same way as what is planned. */
+export type StepQuestion = Pick<CheckQuestion, 'segments' | 'wantedHrc'>;
+
+export function checkStep(question: StepQuestion, piece: PlanPiece): Fault[] {
   const { step, steel } = piece;
   if (step === null) return tooHot(question, piece);
   const fault = faultOf(piece);
@@ -41,7 +44,7 @@ function faultOf(piece: PlanPiece): Make {
 }
 
 /** Above every window that this steel has, whatever the step; forging counts only for forging. */
-function tooHot({ segments }: CheckQuestion, piece: PlanPiece): Fault[] {
+function tooHot({ segments }: StepQuestion, piece: PlanPiece): Fault[] {
   const windows = piece.steel.windows.filter(({ step }) => piece.step === 'forge' || step !== 'forge');
   if (windows.length === 0) return [];
   const top = Math.max(...windows.map((w) => w.highCelsius + w.uncertaintyCelsius));
@@ -53,7 +56,7 @@ function tooHot({ segments }: CheckQuestion, piece: PlanPiece): Fault[] {
 }
 
 function stepFaults(
-  question: CheckQuestion,
+  question: StepQuestion,
   piece: PlanPiece,
   step: RouteHeat,
   index: number,
@@ -153,7 +156,7 @@ function section(piece: PlanPiece, step: RouteHeat): Fault[] {
   return [faultOf(piece)('section-does-not-harden', 'doubt', null, params)];
 }
 
-function tempering(question: CheckQuestion, piece: PlanPiece, index: number, soak: SoakSegment): Fault[] {
+function tempering(question: StepQuestion, piece: PlanPiece, index: number, soak: SoakSegment): Fault[] {
   const { wantedHrc } = question;
   const make = faultOf(piece);
   const { composition, measured } = piece.steel;

@@ -7,19 +7,27 @@ import type {
   FiringJudgement,
   FiringSummary,
 } from '../contract/firing.ts';
+import type { JudgedWhy } from '../contract/firing-record.ts';
 import type { LiveFiring } from '../contract/live.ts';
 import type { ChannelReading } from '../contract/reading.ts';
 import type { Schedule } from '../contract/schedule.ts';
 import type { Furnace } from '../contract/shop.ts';
+import { JUDGE_VERSION } from '../firing/judge.ts';
+import { RECORD_VERSION } from '../record/judge.ts';
 import type { ChangeBus } from './changes.ts';
 import { WatchError } from './errors.ts';
 import { checkInstants, refuseBeyondRating, refuseBusy, refuseElsewhere } from './firing-checks.ts';
 import { FiringTrack, judgeFromArchive, type TrackParts } from './firing-track.ts';
+import { type JudgedFiring, judgeWhole, keepVerdict } from './firing-verdicts.ts';
 import type { LoadAsked, LoadResolver } from './load.ts';
 import { retickRoutes, tickRoutes } from './route-ticks.ts';
 
 /** Later than this, a late reading is found through the archive instead. */
 const JUST_ENDED_MS = 60_000;
+/** So many firings that older rules judged are judged again after a start, the newest first; the rest on request. */
+const MOST_OUTDATED = 20;
+/** One in so long, and none while a furnace is watched: a long firing takes a moment to judge. */
+const OUTDATED_EVERY_MS = 5000;
 
 interface FiringDeskParts {
   readonly archive: Archive;
@@ -38,6 +46,9 @@ export class FiringDesk {
   readonly #tracks = new Map<string, FiringTrack>();
   /** Finished firings whose readings changed afterwards, waiting to be judged again. */
   readonly #dirty = new Set<string>();
+  /** Firings that other rules judged, and when the last of them was judged again. */
+  #outdated: readonly string[] = [];
+  #outdatedAt = 0;
   /** Firings that ended a moment ago: readings of their last seconds may still be on their way. */
   #justEnded: readonly {
     readonly id: string;
@@ -59,6 +70,7 @@ export class FiringDesk {
       track.advance(now);
       this.#tracks.set(row.id, track);
     }
+    this.#outdated = this.#archive.firingsJudgedByOthers(JUDGE_VERSION, RECORD_VERSION, MOST_OUTDATED);
   }
 
   /** Settings or channels changed: the judges of running firings start again with them. */
@@ -75,6 +87,7 @@ export class FiringDesk {
       this.#tellRunning(id, track);
     }
     this.#judgeOneDirty(now);
+    this.#judgeOneOutdated(now);
     return findings;
   }
 
@@ -130,6 +143,24 @@ export class FiringDesk {
     return track ? track.judgement() : this.#judge(this.#row(id));
   }
 
+  /** A firing that is over, with its pieces, judged afresh; nothing is kept. */
+  judgedWhole(id: string): JudgedFiring {
+    return judgeWhole(this.#archive, this.#parts(this.#row(id)));
+  }
+
+  /**
+   * Judges a firing that is over by the rules of today and keeps what they say beside what was said before.
+   *
+   * @throws WatchError `not-found`, `conflict` while it runs
+   */
+  judgeAgain(id: string, now: number): FiringDetail {
+    if (this.#row(id).status === 'running') {
+      throw new WatchError('conflict', 'this firing still runs and is judged as it goes: end it first');
+    }
+    this.#keepJudged(id, 'asked', now);
+    return this.detail(id);
+  }
+
   start(draft: FiringDraft, now: number): FiringDetail {
     const furnace = this.#furnace(draft.furnaceId);
     const schedule = this.#schedule(draft.scheduleId);
@@ -155,6 +186,7 @@ export class FiringDesk {
       pieces,
       createdAt: now,
     });
+    this.#freezeProbes(row, now);
     for (const { segment, at } of draft.confirmations) this.#archive.confirmSegment(row.id, segment, at);
     if (endedAt === null) this.#begin(row, now);
     else this.#keepVerdict(row.id, now);
@@ -206,7 +238,7 @@ export class FiringDesk {
     this.#tracks.delete(id);
     const recent = this.#justEnded.filter((ended) => at - ended.endedAt < JUST_ENDED_MS);
     this.#justEnded = [...recent, { id, endedAt: at, watched: row.watchedChannels }];
-    if (abandoned) this.#archive.saveJudgement(id, this.#judge(this.#row(id)));
+    if (abandoned) this.#keepWhole(id, 'ended', at);
     else this.#keepVerdict(id, at);
     this.#bus.tell({ type: 'firing', id, live: null });
     return this.detail(id);
@@ -233,8 +265,31 @@ export class FiringDesk {
 
   /** The verdict of a firing that is finished, and the ticks in the routes of its pieces. */
   #keepVerdict(id: string, now: number): void {
-    this.#archive.saveJudgement(id, this.#judge(this.#row(id)));
+    this.#keepWhole(id, 'ended', now);
     tickRoutes(this.#archive, this.detail(id), now);
+  }
+
+  /** Judgement and verdicts of a firing that is over, with what was said of it before. */
+  #keepWhole(id: string, why: JudgedWhy, now: number): void {
+    const row = this.#row(id);
+    const judged = judgeWhole(this.#archive, this.#parts(row));
+    keepVerdict(this.#archive, row, judged, { why, now });
+    this.#archive.saveJudgement(id, judged.judgement);
+  }
+
+  /** Judged again: ticks that the firing made take the new verdict. */
+  #keepJudged(id: string, why: JudgedWhy, now: number): void {
+    this.#keepWhole(id, why, now);
+    retickRoutes(this.#archive, this.detail(id), now);
+  }
+
+  /** What stands behind the watched channels now: a later calibration changes no record. */
+  #freezeProbes({ id, watchedChannels }: FiringRow, now: number): void {
+    const watched = this.#archive.channels().filter((channel) => watchedChannels.includes(channel.id));
+    this.#archive.freezeProbes(
+      id,
+      watched.map(({ id: channel, probe }) => ({ channel, probe, frozenAt: now })),
+    );
   }
 
   #judgeOneDirty(now: number): void {
@@ -243,8 +298,16 @@ export class FiringDesk {
     this.#dirty.delete(id);
     const row = this.#archive.firing(id);
     if (!row || row.status === 'running') return;
-    this.#archive.saveJudgement(id, this.#judge(row));
-    retickRoutes(this.#archive, this.detail(id), now);
+    this.#keepJudged(id, 'late-readings', now);
+  }
+
+  #judgeOneOutdated(now: number): void {
+    const [id] = this.#outdated;
+    if (id === undefined || this.#tracks.size > 0 || now - this.#outdatedAt < OUTDATED_EVERY_MS) return;
+    this.#outdated = this.#outdated.slice(1);
+    this.#outdatedAt = now;
+    const row = this.#archive.firing(id);
+    if (row && row.status !== 'running') this.#keepJudged(id, 'newer-rules', now);
   }
 
   #judge(row: FiringRow): FiringJudgement {
@@ -274,6 +337,7 @@ export class FiringDesk {
   }
 
   #tellRunning(id: string, track: FiringTrack): void {
+    if (!this.#bus.isHeard('firing')) return;
     this.#bus.tell({ type: 'firing', id, live: this.#liveOf(id, track) });
   }
 

@@ -47,7 +47,8 @@ export class FiringTrack {
   readonly #case: FiringCase;
   readonly #timeline: Timeline<FiringState, FiringInput>;
 
-  constructor(parts: TrackParts) {
+  /** `see` is told of every state as it is reached; after a late reading also of states that it was told before. */
+  constructor(parts: TrackParts, see: (state: FiringState) => void = () => {}) {
     const firing = caseOf(parts);
     this.#case = firing;
     const inputs = (after: number, upTo: number): Iterable<FiringInput> => {
@@ -66,7 +67,15 @@ export class FiringTrack {
     };
     const start = startFiring(firing);
     this.#timeline = new Timeline(
-      { start: () => start, step: (state, input) => stepFiring(firing, state, input), inputs },
+      {
+        start: () => start,
+        step(state, input) {
+          const next = stepFiring(firing, state, input);
+          see(next);
+          return next;
+        },
+        inputs,
+      },
       start.at,
     );
   }

@@ -9,7 +9,7 @@ export function pieceHistory(archive: Archive, firings: FiringDesk, piece: Piece
     at: firing.startedAt,
     firing: firings.asReached(firing),
     as,
-    verdict: null,
+    verdict: archive.pieceVerdict(firing.id, piece.id),
   }));
   const seen: HistoryEntry[] = archive
     .observations(piece.id)

@@ -14,17 +14,17 @@ type Over = Pick<FiringDetail, 'id' | 'pieces' | 'endedAt'> & {
  */
 export function tickRoutes(archive: Archive, firing: Over, now: number): void {
   const at = firing.endedAt ?? now;
-  const outcome = outcomeOf(firing.judgement.verdict);
   for (const { pieceId, step } of stepsOf(archive, firing)) {
     if (step.done !== null) continue;
+    const outcome = outcomeOf(archive, firing, pieceId);
     archive.tickStep(pieceId, step.id, { at, by: '', firingId: firing.id, outcome }, now);
   }
 }
 
 /** The firing was judged again: ticks that it made take the new verdict; one that was taken away stays away. */
 export function retickRoutes(archive: Archive, firing: Over, now: number): void {
-  const outcome = outcomeOf(firing.judgement.verdict);
   for (const { pieceId, step } of stepsOf(archive, firing)) {
+    const outcome = outcomeOf(archive, firing, pieceId);
     if (step.done?.firingId !== firing.id || step.done.outcome === outcome) continue;
     archive.tickStep(pieceId, step.id, { ...step.done, outcome }, now);
   }
@@ -37,6 +37,8 @@ function stepsOf(archive: Archive, { pieces }: Over): { pieceId: string; step: R
   });
 }
 
-function outcomeOf(verdict: FiringVerdict): StepOutcome {
+/** The verdict of the piece where it has one of its own, else that of the whole firing. */
+function outcomeOf(archive: Archive, firing: Over, pieceId: string): StepOutcome {
+  const verdict = archive.pieceVerdict(firing.id, pieceId) ?? firing.judgement.verdict;
   return verdict === 'pending' ? 'done' : verdict;
 }

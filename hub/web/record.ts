@@ -1,24 +1,33 @@
 import type { Archive } from '../archive/types.ts';
-import type { FiringDetail, FiringRecord, PlanPoint } from '../contract/firing.ts';
+import type { FiringDetail, PlanPoint } from '../contract/firing.ts';
+import { FIRING_RECORD_SCHEMA, type FiringRecord } from '../contract/firing-record.ts';
 import type { DisplayUnit } from '../contract/schedule.ts';
 import type { Channel } from '../contract/shop.ts';
 import { findUnit, fromBase } from '../contract/units.ts';
 import { words } from '../contract/words/words.ts';
 import { worded } from '../watch/alarm-words.ts';
+import type { Watch } from '../watch/watch.ts';
 import { csvRow } from './csv.ts';
-import { recordUncertainty } from './record-uncertainty.ts';
+import { firingFindings } from './record-findings.ts';
 
 /** Every reading of a firing goes out; this only bounds a firing that somebody forgot to finish. */
 const MOST_READINGS = 2_000_000;
 
 /** The whole record of a firing: nothing thinned, everything that was judged, said and noted. */
-export function firingRecord(archive: Archive, firing: FiringDetail, now: number): FiringRecord {
+export function firingRecord(
+  archive: Archive,
+  watch: Watch,
+  firing: FiringDetail,
+  now: number,
+): FiringRecord {
+  const { firingId: _, ...findings } = firingFindings({ archive, watch, now }, firing);
   const shop = archive.shop();
   const channels = recordChannels(archive, firing);
   const to = firing.endedAt ?? now;
   return {
+    schema: FIRING_RECORD_SCHEMA,
     format: 'soakwatch-firing-record',
-    formatVersion: 1,
+    formatVersion: 2,
     exportedAt: now,
     shop: { id: shop.id, name: shop.settings.name },
     firing,
@@ -36,7 +45,7 @@ export function firingRecord(archive: Archive, firing: FiringDetail, now: number
       unit: baseUnit,
     })),
     series: channels.map((channel) => archive.readings.series(channel, firing.startedAt, to, MOST_READINGS)),
-    uncertainty: recordUncertainty(firing, channels, shop.settings.displayUnit),
+    ...findings,
     caution: words('en').caution,
   };
 }

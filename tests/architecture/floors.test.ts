@@ -23,6 +23,7 @@ const FLOORS: Readonly<Record<string, number>> = {
   'hub/bench': 5,
   'hub/blindness': 5,
   'hub/probes': 5,
+  'hub/record': 5,
   'hub/review': 5,
   'hub/watch': 6,
   'hub/web': 7,

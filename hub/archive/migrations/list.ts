@@ -10,6 +10,7 @@ import { sql as scheduleBasis } from './009-schedule-basis.ts';
 import { sql as notify } from './010-notify.ts';
 import { sql as gas } from './011-gas.ts';
 import { sql as review } from './012-review.ts';
+import { sql as firingVerdicts } from './013-firing-verdicts.ts';
 
 /** In order: the n-th brings a file to version n. Released migrations never change; add the next one. */
 export const MIGRATIONS: readonly string[] = [
@@ -25,4 +26,5 @@ export const MIGRATIONS: readonly string[] = [
   notify,
   gas,
   review,
+  firingVerdicts,
 ];

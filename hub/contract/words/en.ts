@@ -15,6 +15,7 @@ import { clockTeller } from './say-clock.ts';
 import { eventTeller } from './say-event.ts';
 import { moveTeller } from './say-move.ts';
 import { reasonTeller } from './say-reason.ts';
+import { ENGLISH_RECORD, recordTeller } from './say-record.ts';
 import type { Words } from './types.ts';
 
 const say = numbersIn(NUMBERS);
@@ -31,6 +32,7 @@ export const ENGLISH: Words = {
   reminder: reminderWords,
   bench: benchWords,
   load: loadWords,
+  record: recordTeller(ENGLISH_RECORD, say, NUMBERS.decimalPoint),
   caution,
   airNotice,
 };

@@ -3,6 +3,7 @@ import type { BenchReasonCode } from '../bench.ts';
 import type { FiringEvent, NextMoveCode } from '../firing.ts';
 import type { ReminderCode } from '../reminder.ts';
 import type { DisplayUnit, Schedule } from '../schedule.ts';
+import type { RecordWords } from './say-record.ts';
 
 /** What can be said against a segment's result. */
 export const REASON_CODES = [
@@ -86,6 +87,8 @@ export interface Words {
   bench(code: BenchReasonCode, params: Params, unit: DisplayUnit): string;
   /** A change of a firing's load, by the marks that went in and came out. */
   load(taken: readonly string[], left: readonly string[]): string;
+  /** What a firing did to its pieces. */
+  readonly record: RecordWords;
   /** The safety note on every record. */
   readonly caution: string;
   /** What numbers about the air do not tell. */
