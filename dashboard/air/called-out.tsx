@@ -24,6 +24,9 @@ export function CalledOut({ alarms }: { readonly alarms: Iterable<Alarm> }) {
             <div>
               <p class="air-call-title">{alarm.title}</p>
               <p>{alarm.message}</p>
+              {alarm.active && alarm.guidance[0] !== undefined && (
+                <p class="air-call-act">{alarm.guidance[0]}</p>
+              )}
               {!alarm.active && <p class="air-call-passed">{airWords.alarmOver}</p>}
             </div>
           </li>

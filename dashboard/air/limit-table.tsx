@@ -2,6 +2,7 @@ import type { AirView } from '../../hub/contract/air.ts';
 import { type Column, Table } from '../parts/table.tsx';
 import { airWords, FORCE_WORDS, LIMIT_WORDS } from '../words/air.ts';
 import { number } from '../words/format.ts';
+import { STANDING_WORDS } from '../words/steel.ts';
 
 type Row = AirView['limits'][number];
 
@@ -36,4 +37,9 @@ const COLUMNS: readonly Column<Row>[] = [
     cell: ({ limit }) => `${limit.body} (${FORCE_WORDS[limit.force]})`,
   },
   { key: 'edition', head: airWords.editionHead, cell: ({ limit }) => limit.edition },
+  {
+    key: 'from',
+    head: airWords.fromHead,
+    cell: ({ limit }) => `${limit.from.source}. ${STANDING_WORDS[limit.from.standing]}.`,
+  },
 ];

@@ -3,11 +3,14 @@ import { CHANNEL_ROLES, type ChannelRole } from '../../hub/contract/shop.ts';
 import { BASE_UNIT, QUANTITIES, type Quantity } from '../../hub/contract/units.ts';
 import type { FeedState } from '../feed/state.ts';
 import { SelectField, TextField } from '../parts/field.tsx';
+import { airSetupWords } from '../words/air-setup.ts';
 import { shownUnit, unitNamed } from '../words/format.ts';
 import { channelWords, ROLE_WORDS, setupWords } from '../words/setup.ts';
 import { probeWords } from '../words/setup-probe.ts';
 import { type ChannelTexts, unitsOf, widestRange } from './channel-form.ts';
 import { ProbeGroup } from './probe-group.tsx';
+import { SensorDateFields } from './sensor-date-fields.tsx';
+import { hasDates } from './sensor-dates.ts';
 import { UnitField } from './unit-field.tsx';
 import type { TextForm } from './use-text-form.ts';
 
@@ -22,6 +25,9 @@ const NAMES: Readonly<Record<string, string>> = {
   possibleLow: channelWords.possibleLow,
   possibleHigh: channelWords.possibleHigh,
   staleAfterSeconds: channelWords.stale,
+  calibratedAt: airSetupWords.calibratedAt,
+  calibrationDueAt: airSetupWords.calibrationDueAt,
+  endOfLifeAt: airSetupWords.endOfLifeAt,
   probe: probeWords.head,
   'probe.type': probeWords.type,
   'probe.tolerance': probeWords.tolerance,
@@ -122,6 +128,13 @@ export function ChannelFields({ form, state, isNew, refusal }: FieldsProps) {
       />
       <LimitFields form={form} state={state} />
       {texts.quantity === 'temperature' && <ProbeGroup form={form} state={state} refusal={refusal} />}
+      {hasDates(texts.quantity) && (
+        <SensorDateFields
+          texts={texts.dates}
+          set={(change) => set({ dates: { ...texts.dates, ...change } })}
+          fault={fault}
+        />
+      )}
     </>
   );
 }

@@ -13,6 +13,14 @@ import { channelWords } from '../words/setup.ts';
 import { duration } from '../words/time.ts';
 import { NO_PROBE, type ProbeTexts, probeLimit, probeOf, probeTexts } from './probe-form.ts';
 import { Reader, readSeconds, writeSeconds } from './read-texts.ts';
+import {
+  datesOf,
+  dateTexts,
+  hasDates,
+  NO_DATES,
+  type SensorDates,
+  type SensorDateTexts,
+} from './sensor-dates.ts';
 import type { Checked } from './use-text-form.ts';
 
 export interface ChannelTexts {
@@ -31,6 +39,10 @@ export interface ChannelTexts {
   readonly stale: string;
   /** Only of a temperature channel. */
   readonly probe: ProbeTexts;
+  /** Only of a gas sensor. */
+  readonly dates: SensorDateTexts;
+  /** As they were, to the millisecond. */
+  readonly datesBefore: SensorDates | null;
 }
 
 export type ChannelValue = ReturnType<typeof ChannelDraft.parse>;
@@ -38,7 +50,16 @@ export type ChannelChangeValue = ReturnType<typeof ChannelPatch.parse>;
 
 export function channelTexts(channel: Channel | null, settings: ShopSettings): ChannelTexts {
   if (channel === null) {
-    const nothing = { unit: '', furnaceId: '', low: '', high: '', stale: '', probe: NO_PROBE };
+    const nothing = {
+      unit: '',
+      furnaceId: '',
+      low: '',
+      high: '',
+      stale: '',
+      probe: NO_PROBE,
+      dates: NO_DATES,
+      datesBefore: null,
+    };
     return { node: '', name: '', label: '', quantity: 'temperature', role: '', ...nothing };
   }
   const shown = shownUnit(channel.quantity, settings);
@@ -55,6 +76,8 @@ export function channelTexts(channel: Channel | null, settings: ShopSettings): C
     high: write(channel.possibleHigh),
     stale: writeSeconds(channel.staleAfterSeconds),
     probe: probeTexts(channel.probe, settings.displayUnit),
+    dates: dateTexts(channel),
+    datesBefore: channel,
   };
 }
 
@@ -125,6 +148,7 @@ function shared(texts: ChannelTexts, reader: Reader, settings: ShopSettings) {
     possibleHigh,
     staleAfterSeconds: stale ?? null,
     ...(isTemperature ? { probe: probeOf(texts.probe, reader, settings.displayUnit) } : {}),
+    ...(hasDates(texts.quantity) ? datesOf(texts.dates, reader, texts.datesBefore) : {}),
   };
 }
 

@@ -4,6 +4,7 @@ import type { FeedState } from '../feed/state.ts';
 import { useAction } from '../parts/use-action.ts';
 import { useShell } from '../shell.ts';
 import { setupWords } from '../words/setup.ts';
+import { AIR_FIELD_NAMES, AirFields } from './air-fields.tsx';
 import { FormFrame } from './form-frame.tsx';
 import { AirLimits, FiringLimits, limitFieldName, ScreenSize, ShopUnits } from './limit-fields.tsx';
 import { changedSettings, checkSettings, type SettingsTexts, settingsTexts } from './settings-form.ts';
@@ -31,11 +32,16 @@ export function Limits({ state }: { readonly state: FeedState }) {
         onSubmit={(event) => form.submit(event, send)}
         press={press}
         listed={form.listed}
-        nameOf={limitFieldName}
+        nameOf={(path) => AIR_FIELD_NAMES[path] ?? limitFieldName(path)}
         send={setupWords.save}
         said={said}
       >
         <AirLimits form={form} />
+        <AirFields
+          texts={form.texts.air}
+          set={(change) => form.set({ air: { ...form.texts.air, ...change } })}
+          fault={form.fault}
+        />
         <FiringLimits form={form} />
         <ShopUnits form={form} />
         <ScreenSize form={form} />

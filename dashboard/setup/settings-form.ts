@@ -5,6 +5,7 @@ import { readIn, writeIn } from '../schedules/entry.ts';
 import { temperature } from '../words/format.ts';
 import { limitWords } from '../words/setup.ts';
 import { duration } from '../words/time.ts';
+import { type AirTexts, airFields, airTexts } from './air-form.ts';
 import { Reader, readSeconds, writeSeconds } from './read-texts.ts';
 import type { Checked } from './use-text-form.ts';
 
@@ -14,6 +15,9 @@ export interface SettingsTexts
     ShopSettings,
     'name' | 'displayUnit' | 'pressureUnit' | 'massUnit' | 'watchCarbonMonoxideFor'
   > {
+  /** As the form was filled in: what it does not show stays as it is. */
+  readonly kept: ShopSettings;
+  readonly air: AirTexts;
   readonly first: string;
   readonly second: string;
   readonly hot: string;
@@ -32,6 +36,8 @@ export function settingsTexts(settings: ShopSettings): SettingsTexts {
     pressureUnit,
     massUnit,
     watchCarbonMonoxideFor,
+    kept: settings,
+    air: airTexts(settings),
     first: String(settings.carbonMonoxideFirstPpm),
     second: String(settings.carbonMonoxideSecondPpm),
     hot: writeIn(settings.hotAboveCelsius, displayUnit, 'point'),
@@ -56,6 +62,8 @@ export function checkSettings(texts: SettingsTexts): Checked<ShopSettings> {
   const seconds = (path: string, text: string) => reader.take(path, text, readSeconds(text)) ?? Number.NaN;
   const number = (path: string, text: string) => reader.number(path, text) ?? Number.NaN;
   const parsed = ShopSettings.safeParse({
+    ...texts.kept,
+    ...airFields(texts.air, reader),
     name: texts.name,
     displayUnit: unit,
     pressureUnit: texts.pressureUnit,
@@ -71,9 +79,11 @@ export function checkSettings(texts: SettingsTexts): Checked<ShopSettings> {
     screenDiagonalInches: number('screenDiagonalInches', texts.diagonal),
     viewingDistanceMetres: number('viewingDistanceMetres', texts.distance),
   });
-  if (parsed.success) return { value: parsed.data, faults: {} };
-  const judged = faultsOf(parsed.error.issues, (path, limit) => limitText(path, limit, unit));
-  return { value: null, faults: { ...judged, ...reader.faults } };
+  const judged = parsed.success
+    ? {}
+    : faultsOf(parsed.error.issues, (path, limit) => limitText(path, limit, unit));
+  const faults = { ...judged, ...reader.faults };
+  return { value: parsed.success && Object.keys(faults).length === 0 ? parsed.data : null, faults };
 }
 
 function limitText(path: string, limit: number, unit: DisplayUnit): string {
@@ -81,12 +91,15 @@ function limitText(path: string, limit: number, unit: DisplayUnit): string {
   if (path.endsWith('Seconds')) return duration(limit);
   if (path.endsWith('Ppm')) return `${limit} ppm`;
   if (path.endsWith('Inches')) return `${limit} ${limitWords.inches}`;
+  if (path.endsWith('CubicMetres')) return `${limit} m³`;
   if (path.endsWith('Metres')) return `${limit} ${limitWords.metres}`;
   return String(limit);
 }
 
 /** What of the settings is no longer as it was: what another screen changed meanwhile is left alone. */
 export function changedSettings(before: ShopSettings, after: ShopSettings): Partial<ShopSettings> {
-  const changed = Object.entries(after).filter(([key, value]) => Reflect.get(before, key) !== value);
+  const changed = Object.entries(after).filter(
+    ([key, value]) => JSON.stringify(Reflect.get(before, key)) !== JSON.stringify(value),
+  );
   return Object.fromEntries(changed);
 }

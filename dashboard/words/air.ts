@@ -160,6 +160,7 @@ export const airWords = {
   ppmHead: 'ppm',
   bodyHead: 'Set by',
   editionHead: 'Edition',
+  fromHead: 'Known from',
   change: 'Change in Setup',
   limitsNote: 'A limit is a ceiling on risk, never a line below which air is free of danger.',
 
