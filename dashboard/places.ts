@@ -55,6 +55,7 @@ export const PLACES: readonly Place[] = [
     ],
   },
   { route: { view: 'air' }, word: shellWords.air, views: ['air'], under: [] },
+  { route: { view: 'gas' }, word: shellWords.gas, views: ['gas'], under: [] },
   { route: { view: 'setup', section: '' }, word: shellWords.setup, views: ['setup'], under: [] },
 ];
 

@@ -22,6 +22,7 @@ export type Route =
   | { readonly view: 'steel'; readonly name: string }
   | { readonly view: 'heat' }
   | { readonly view: 'air' }
+  | { readonly view: 'gas' }
   | { readonly view: 'setup'; readonly section: string }
   | { readonly view: 'unknown'; readonly path: string };
 
@@ -65,6 +66,8 @@ export function parseRoute(hash: string): Route {
       return tail === '' ? { view: 'heat' } : unknown;
     case 'air':
       return tail === '' ? { view: 'air' } : unknown;
+    case 'gas':
+      return tail === '' ? { view: 'gas' } : unknown;
     case 'setup':
       return { view: 'setup', section: tail };
     default:
@@ -118,6 +121,8 @@ export function hrefTo(route: Route): string {
       return '#/heat';
     case 'air':
       return '#/air';
+    case 'gas':
+      return '#/gas';
     case 'setup':
       return route.section === '' ? '#/setup' : `#/setup/${encodeURIComponent(route.section)}`;
     case 'unknown':

@@ -2,6 +2,7 @@ import type { VNode } from 'preact';
 import { AirPage } from './air/air.tsx';
 import { FiringPage } from './firings/firing.tsx';
 import { Firings } from './firings/firings.tsx';
+import { GasPage } from './gas/gas.tsx';
 import { HeatPage } from './heat/heat.tsx';
 import { NotFound } from './not-found.tsx';
 import { BenchPage } from './pieces/bench.tsx';
@@ -62,6 +63,8 @@ export function viewOf(route: Route): VNode {
       return <HeatPage />;
     case 'air':
       return <AirPage />;
+    case 'gas':
+      return <GasPage />;
     case 'setup':
       return <Setup section={route.section} />;
     case 'unknown':

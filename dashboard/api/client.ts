@@ -17,6 +17,7 @@ import { type DisplayUnit, Schedule, type ScheduleDraft } from '../../hub/contra
 import { type AirApi, createAirApi } from './air-client.ts';
 import { type ComputeApi, createComputeApi } from './compute-client.ts';
 import { createNotifyApi, type NotifyApi } from './notify-client.ts';
+import { createGasApi, type GasApi } from './gas-client.ts';
 import { createPieceApi, type PieceApi } from './piece-client.ts';
 import { API, asked, createSend, type Fetch } from './request.ts';
 import { createReviewApi, type ReviewApi } from './review-client.ts';
@@ -69,6 +70,7 @@ export interface Api {
   readonly pieces: PieceApi;
   readonly review: ReviewApi;
   readonly air: AirApi;
+  readonly gas: GasApi;
   listSchedules(): Promise<Schedule[]>;
   schedule(id: string): Promise<Schedule>;
   createSchedule(draft: ScheduleInput): Promise<Schedule>;
@@ -110,6 +112,7 @@ export function createApi(fetchLike: Fetch, base = ''): Api {
     pieces: createPieceApi(send, sendForNothing),
     review: createReviewApi(send, sendForNothing),
     air: createAirApi(send),
+    gas: createGasApi(send, sendForNothing),
     listSchedules: () => send({ method: 'GET', path: `${API}/schedules` }, z.array(Schedule)),
     schedule: (id) => send({ method: 'GET', path: at('schedules', id) }, Schedule),
     createSchedule: (body) => send({ method: 'POST', path: `${API}/schedules`, body }, Schedule),

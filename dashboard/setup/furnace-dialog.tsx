@@ -4,7 +4,9 @@ import { SelectField, TextField } from '../parts/field.tsx';
 import { useAction } from '../parts/use-action.ts';
 import { useShell } from '../shell.ts';
 import { unitNamed } from '../words/format.ts';
+import { gasWords } from '../words/gas.ts';
 import { FURNACE_KIND_WORDS, furnaceWords, setupWords } from '../words/setup.ts';
+import { BurnerFields } from './burner-fields.tsx';
 import { FormFrame } from './form-frame.tsx';
 import { checkFurnace, type FurnaceTexts, type FurnaceValue, furnaceTexts } from './furnace-form.ts';
 import { UnitField } from './unit-field.tsx';
@@ -15,6 +17,11 @@ const NAMES: Readonly<Record<string, string>> = {
   kind: furnaceWords.kind,
   ratedCelsius: furnaceWords.rated,
   note: furnaceWords.note,
+  'gas.boreMm': gasWords.bore,
+  'gas.dischargeCoefficient': gasWords.coefficient,
+  'gas.burners': gasWords.burners,
+  'gas.lowPascals': gasWords.low,
+  'gas.highPascals': gasWords.high,
 };
 
 interface FurnaceDialogProps {
@@ -38,9 +45,10 @@ export function FurnaceDialog({ furnace, onClose }: FurnaceDialogProps) {
 export function FurnaceForm({ furnace, onDone }: { furnace: Furnace | null; onDone: () => void }) {
   const { api, feed } = useShell();
   const unit = feed.state.value?.shop.settings.displayUnit ?? 'Cel';
+  const pressure = feed.state.value?.shop.settings.pressureUnit ?? 'bar';
   const press = useAction();
-  const form = useTextForm<FurnaceTexts, FurnaceValue>(furnaceTexts(furnace, unit), (texts) =>
-    checkFurnace(texts, unit),
+  const form = useTextForm<FurnaceTexts, FurnaceValue>(furnaceTexts(furnace, unit, pressure), (texts) =>
+    checkFurnace(texts, unit, pressure),
   );
   const { texts, set, fault } = form;
   const send = (value: FurnaceValue) =>
@@ -78,6 +86,14 @@ export function FurnaceForm({ furnace, onDone }: { furnace: Furnace | null; onDo
         onChange={(rated) => set({ rated })}
         error={fault('ratedCelsius')}
       />
+      {texts.kind === 'gas-forge' && (
+        <BurnerFields
+          texts={texts.burner}
+          unit={unitNamed(pressure)}
+          set={(more) => set({ burner: { ...texts.burner, ...more } })}
+          fault={fault}
+        />
+      )}
       <TextField
         label={furnaceWords.note}
         value={texts.note}

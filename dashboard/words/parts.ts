@@ -24,6 +24,7 @@ export const shellWords = {
   pieces: 'Pieces',
   routes: 'Routes',
   air: 'Air',
+  gas: 'Gas',
   setup: 'Setup',
   toNight: 'Night',
   toDay: 'Day',

@@ -175,7 +175,10 @@ export const GasSupplyNow = z
     id: z.string().describe('A furnace’s id, or "shop"'),
     furnaceIds: z.array(z.string()),
     contents: GasBand.nullable().describe('Left, kg; null: no scale with its tare and no noted fill'),
-    contentsFrom: z.enum(['scale', 'noted-fill']).nullable(),
+    contentsFrom: z
+      .enum(['scale', 'counted'])
+      .nullable()
+      .describe('counted: down from the last weighing or noted fill, by the jet'),
     notedAt: EpochMs.nullable().describe('When the fill was noted that it is counted from'),
     unknownSeconds: z.number().describe('Since the noted fill, without a pressure reading'),
     fullKilograms: z.number().nullable().describe('All cylinders of the supply full, kg'),

@@ -1,5 +1,6 @@
 import type { GasBand } from '../contract/gas.ts';
 import { QUIET } from '../judging/condition.ts';
+import { noteFill } from '../physics/gas-supply/contents-by-flow.ts';
 import { highestIn, leftByCount, stepCount, supplyFlow, weighedBand, weighedKilograms } from './contents.ts';
 import { stepTrouble } from './trouble.ts';
 import type {
@@ -79,13 +80,17 @@ export function stepGas(config: GasConfig, state: GasState, cell: GasCell): GasS
 const EMPTY = { byFlow: null, contents: null, contentsFrom: null, drawKilogramsPerHour: null } as const;
 
 function stepSupply(config: GasConfig, supply: GasSupply, old: SupplyState, cell: GasCell): SupplyState {
-  const byFlow = stepCount(supply, old.byFlow, cell);
   const weighed = weighedKilograms(config, supply, cell);
   const draw = drawAfter(old, supplyFlow(supply, cell));
-  const common = { id: supply.id, byFlow, drawKilogramsPerHour: draw };
-  if (weighed !== null) return { ...common, contents: weighedBand(weighed), contentsFrom: 'scale' };
+  const common = { id: supply.id, drawKilogramsPerHour: draw };
+  if (weighed !== null) {
+    const contents = weighedBand(weighed);
+    // A scale that falls silent leaves its last word as the fill that is counted from.
+    return { ...common, byFlow: noteFill(cell.to, contents), contents, contentsFrom: 'scale' };
+  }
+  const byFlow = stepCount(supply, old.byFlow, cell);
   const counted: GasBand | null = byFlow === null ? null : leftByCount(byFlow);
-  return { ...common, contents: counted, contentsFrom: counted === null ? null : 'noted-fill' };
+  return { ...common, byFlow, contents: counted, contentsFrom: counted === null ? null : 'counted' };
 }
 
 /** A slow mean of the flow while gas flows; kept through pauses, since the next heat will take as much. */

@@ -134,7 +134,7 @@ export interface SupplyState {
   /** Since a noted fill; null: none is known. */
   readonly byFlow: ContentsState | null;
   readonly contents: GasBand | null;
-  readonly contentsFrom: 'scale' | 'noted-fill' | null;
+  readonly contentsFrom: 'scale' | 'counted' | null;
   /** Mean draw of the last ten minutes with gas flowing, kg/h; null: none. */
   readonly drawKilogramsPerHour: number | null;
 }

@@ -84,7 +84,8 @@ function furnaceNow({ state, now }: GasKnown, supply: GasSupply, furnace: GasFur
     regime: pascals === null ? null : flow === 0 ? 'none' : jetOf(furnace.gas, pascals).regime,
     kilogramsPerHour: flow === null ? null : jetBand(flow),
     kilowattsNet: flow === null ? null : jetBand(flow * perKilogram),
-    scaleKilogramsPerHour: own === undefined ? null : scaleFlow(own.samples),
+    scaleKilogramsPerHour:
+      own === undefined || (sample?.contentsKilograms ?? null) === null ? null : scaleFlow(own.samples),
     wanted: own?.firing?.wanted ?? false,
     trouble: own === undefined ? null : troubleOf(own),
   };
