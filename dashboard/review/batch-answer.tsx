@@ -12,6 +12,7 @@ import {
   limitsSaid,
   rangesPicture,
   rulesSaid,
+  shiftedSaid,
   shiftWords,
   toleranceSaid,
   unitLabel,
@@ -34,6 +35,7 @@ export function BatchAnswer({ statistics, unit }: BatchAnswerProps) {
       <p class="review-headline">{controlSaid(statistics)}</p>
       <ul class="heat-facts">
         {[
+          shiftedSaid(statistics),
           limitsSaid(statistics, unit),
           toleranceSaid(statistics, unit),
           ...(points.length > 0 ? [capabilitySaid(statistics)] : []),

@@ -2,7 +2,7 @@ import type { BatchStatistics, ChartPoint } from '../../hub/contract/batch-stati
 import type { DisplayUnit } from '../../hub/contract/schedule.ts';
 import { differenceFromBase, fromBase } from '../../hub/contract/units.ts';
 import { number, unitNamed } from '../words/format.ts';
-import { batchWords, NO_CAPABILITY_WORDS, RULE_WORDS } from '../words/review.ts';
+import { batchWords, CHANGE_WORDS, NO_CAPABILITY_WORDS, RULE_WORDS } from '../words/review.ts';
 import { type ControlPicture, numbered } from './control-geometry.ts';
 
 /** What batch statistics say, in the user's unit. Pure. */
@@ -58,6 +58,13 @@ export function controlSaid({ points, chart }: BatchStatistics): string {
   if (chart === null) return batchWords.one;
   const marked = points.filter(({ rules }) => rules.length > 0).length;
   return marked === 0 ? batchWords.inControl(points.length) : batchWords.outOfControl(marked, points.length);
+}
+
+/** That a known change explains marks; empty when none shifted the mean for sure, or nothing is marked. */
+export function shiftedSaid({ points, changes }: Pick<BatchStatistics, 'points' | 'changes'>): string {
+  const found = changes.find(({ shift }) => shift?.sure);
+  if (found === undefined || points.every(({ rules }) => rules.length === 0)) return '';
+  return batchWords.shifted(`${CHANGE_WORDS[found.kind]} ${found.text}`.trim());
 }
 
 export function limitsSaid({ chart, unit }: BatchStatistics, display: DisplayUnit): string {

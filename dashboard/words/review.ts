@@ -134,6 +134,8 @@ export const batchWords = {
     count === 1
       ? `One of ${of} values is marked by a test.`
       : `${count} of ${of} values are marked by tests.`,
+  shifted: (what: string) =>
+    `The limits are of all these firings, and the mean shifted with a change (${what}): that alone marks many. See what changed when.`,
   centre: (centre: string, lower: string, upper: string) => `Centre ${centre}, limits ${lower} to ${upper}.`,
   capable: (cp: string, cpk: string, pp: string, ppk: string) =>
     `Capability: Cp ${cp}, Cpk ${cpk} · Pp ${pp}, Ppk ${ppk}. 1.33 or more is commonly wanted.`,

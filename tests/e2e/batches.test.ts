@@ -15,7 +15,7 @@ beforeAll(async () => {
   folder = temporaryFolder();
   hub = await realHub(folder.path);
   node = await BenchNode.connect(hub);
-  batch = await batchShop(hub, node, 8, 5);
+  batch = await batchShop(hub, node, 10, 5);
   browser = await openBrowser('light');
 });
 afterAll(async () => {

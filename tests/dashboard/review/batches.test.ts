@@ -6,6 +6,7 @@ import {
   leftOutSaid,
   rangesPicture,
   rulesSaid,
+  shiftedSaid,
   shiftWords,
   shownSize,
   shownValue,
@@ -61,6 +62,16 @@ describe('what batch statistics say', () => {
       /^−1.0 °C.*may be chance$/,
     );
     expect(shiftWords(null, 'Cel', 'Cel')).toBe('too few values on a side');
+  });
+
+  it('points to a change that shifted the mean, and to none that may be chance', () => {
+    const shift = { value: 6, low: 4, high: 8, sure: true };
+    const change = { at: 1, kind: 'probe' as const, text: 'type N', index: 1, shift };
+    expect(shiftedSaid({ ...statistics, changes: [change] })).toContain('(New thermocouple type N)');
+    const chance = { ...change, shift: { ...shift, sure: false } };
+    expect(shiftedSaid({ ...statistics, changes: [chance] })).toBe('');
+    const quiet = statistics.points.map((point) => ({ ...point, rules: [] }));
+    expect(shiftedSaid({ points: quiet, changes: [change] })).toBe('');
   });
 
   it('says what is not in the chart', () => {
