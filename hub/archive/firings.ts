@@ -8,7 +8,7 @@ import { firingStatements, type StoredFiring } from './firing-statements.ts';
 import { summaryPart } from './firing-summaries.ts';
 import { judgementPart } from './judgements.ts';
 import { loadPart } from './loads.ts';
-import type { Archive, FiringRow } from './types.ts';
+import type { Archive, FiringCourse, FiringRow } from './types.ts';
 
 type FiringPart = Pick<
   Archive,
@@ -19,6 +19,7 @@ type FiringPart = Pick<
   | 'createFiring'
   | 'saveFiring'
   | 'saveJudgement'
+  | 'firingCourse'
   | 'confirmSegment'
   | 'deleteFiring'
   | 'saveLoad'
@@ -31,16 +32,24 @@ export function firingPart(context: Context): FiringPart {
   const statements = firingStatements(context);
   const loads = loadPart(context);
 
-  function toFiring(row: StoredFiring): FiringRow {
+  function toCourse(row: StoredFiring): FiringCourse {
     return {
       ...row,
       simulated: row.simulated === 1,
       schedule: fromJson<Schedule>(row.schedule),
       watchedChannels: statements.watched.all(row.id),
       pieces: loads.read(row.id),
-      judgement: judgements.read(row.id),
       confirmations: statements.confirmations.all(row.id),
     };
+  }
+
+  function toFiring(row: StoredFiring): FiringRow {
+    return { ...toCourse(row), judgement: judgements.read(row.id) };
+  }
+
+  function firingCourse(id: string): FiringCourse | null {
+    const row = statements.one.get(id);
+    return row ? toCourse(row) : null;
   }
 
   function firing(id: string): FiringRow | null {
@@ -83,6 +92,7 @@ export function firingPart(context: Context): FiringPart {
   return {
     ...summaryPart(context),
     firing,
+    firingCourse,
     runningFirings: () => statements.running.all().map(toFiring),
     finishedFiringsWatching: (channelId, from, to) => statements.overWatching.all({ channelId, from, to }),
     createFiring: (draft) => write(() => createFiring(draft)),

@@ -102,6 +102,9 @@ export interface FiringRow extends Firing {
   readonly confirmations: readonly { readonly at: number; readonly segment: number }[];
 }
 
+/** A firing without its judgement: what a judge wants at every tick, and cheap to read. */
+export type FiringCourse = Omit<FiringRow, 'judgement'>;
+
 /** The newest start first; `before` is exclusive. */
 export interface FiringFilter {
   /** Words of which each must stand in title, note, schedule, a mark of its load, or the name of its furnace. */
@@ -119,7 +122,16 @@ export interface FiringFilter {
   readonly limit: number;
 }
 
-export interface Archive extends AirStore, GasStore, PieceStore, AlarmStore, OwnSteelStore, HotDayStore, NotifyStore, ReviewStore, VerdictStore {
+export interface Archive
+  extends AirStore,
+    GasStore,
+    PieceStore,
+    AlarmStore,
+    OwnSteelStore,
+    HotDayStore,
+    NotifyStore,
+    ReviewStore,
+    VerdictStore {
   readonly readings: ReadingStore;
 
   shop(): Shop;
@@ -176,6 +188,7 @@ export interface Archive extends AirStore, GasStore, PieceStore, AlarmStore, Own
 
   firings(filter: FiringFilter): readonly FiringSummary[];
   firing(id: string): FiringRow | null;
+  firingCourse(id: string): FiringCourse | null;
   runningFirings(): readonly FiringRow[];
   /** Ids of firings that are over and that watched this channel at some instant of [from, to]. */
   finishedFiringsWatching(channelId: string, from: number, to: number): readonly string[];

@@ -1,4 +1,4 @@
-import type { Archive, FiringFilter, FiringRow } from '../archive/types.ts';
+import type { Archive, FiringCourse, FiringFilter, FiringRow } from '../archive/types.ts';
 import type { Finding } from '../contract/alarm.ts';
 import type {
   Firing,
@@ -122,7 +122,7 @@ export class FiringDesk {
 
   /** The furnace of a running firing, for placing its alarms. */
   furnaceOf(firingId: string): string | null {
-    return this.#archive.firing(firingId)?.furnaceId ?? null;
+    return this.#archive.firingCourse(firingId)?.furnaceId ?? null;
   }
 
   detail(id: string): FiringDetail {
@@ -320,7 +320,7 @@ export class FiringDesk {
 
   #parts(row: FiringRow): TrackParts {
     return {
-      row: () => this.#row(row.id),
+      row: () => this.#course(row.id),
       furnace: this.#furnace(row.furnaceId),
       channels: this.#archive.channels(),
       settings: this.#archive.shop().settings,
@@ -329,9 +329,9 @@ export class FiringDesk {
   }
 
   #liveOf(id: string, track: FiringTrack): LiveFiring | null {
-    const row = this.#archive.firing(id);
+    const row = this.#archive.firingCourse(id);
     if (!row) return null;
-    const { judgement: _j, confirmations: _c, ...firing } = row;
+    const { confirmations: _c, ...firing } = row;
     const { events: _e, ...judgement } = track.judgement();
     return { firing, judgement };
   }
@@ -343,6 +343,12 @@ export class FiringDesk {
 
   #row(id: string): FiringRow {
     const row = this.#archive.firing(id);
+    if (!row) throw new WatchError('not-found', `there is no firing ${id}`);
+    return row;
+  }
+
+  #course(id: string): FiringCourse {
+    const row = this.#archive.firingCourse(id);
     if (!row) throw new WatchError('not-found', `there is no firing ${id}`);
     return row;
   }

@@ -1,4 +1,4 @@
-import type { FiringRow, ReadingStore } from '../archive/types.ts';
+import type { FiringCourse, ReadingStore } from '../archive/types.ts';
 import type { FiringJudgement } from '../contract/firing.ts';
 import type { Channel, Furnace, ShopSettings } from '../contract/shop.ts';
 import { findingsOf, judgementOf, startFiring, stepFiring } from '../firing/judge.ts';
@@ -10,7 +10,7 @@ import { Timeline } from './timeline.ts';
 export const TICK_MS = 1000;
 
 export interface TrackParts {
-  readonly row: () => FiringRow;
+  readonly row: () => FiringCourse;
   readonly furnace: Furnace;
   readonly channels: readonly Channel[];
   readonly settings: ShopSettings;

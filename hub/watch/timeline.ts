@@ -69,7 +69,9 @@ export class Timeline<State, Input> {
    * from the oldest checkpoint kept. Without this a judge that never ends would remember every minute of the year.
    */
   forgetBefore(at: number): void {
-    const keepFrom = this.#checkpoints.findLastIndex((point) => point.at <= at);
+    // From the front: what goes is one or two old ones, what stays is hundreds.
+    const after = this.#checkpoints.findIndex((point) => point.at > at);
+    const keepFrom = (after === -1 ? this.#checkpoints.length : after) - 1;
     if (keepFrom > 0) this.#checkpoints = this.#checkpoints.slice(keepFrom);
   }
 

@@ -40,14 +40,15 @@ export interface TestShop {
   restart(): Watch;
 }
 
-export function makeShop(start = MORNING): TestShop {
+/** `hears`: the changes that are noted in `changes`; all where left out. */
+export function makeShop(start = MORNING, hears: readonly Change['type'][] | null = null): TestShop {
   const clock = virtualClock(start);
   const ids = countingIds();
   const archive = openArchive({ path: ':memory:', ids, simulated: false, now: start });
   const changes: Change[] = [];
   const faults: unknown[] = [];
   const bus = new ChangeBus((fault) => faults.push(fault));
-  bus.listen((change) => changes.push(change));
+  bus.listen((change) => changes.push(change), hears);
   const makeWatch = (): Watch => {
     return new Watch({
       archive,

@@ -58,7 +58,8 @@ export type Furnaces = Readonly<Record<FurnaceName, Furnace>>;
  */
 export function runScenario(options: ScenarioOptions): Scenario {
   const plan = options.plan ?? FORGE_ANNEAL;
-  const shop = makeShop(MORNING);
+  // No wall is looking: a firing's state is then not put into words at every second.
+  const shop = makeShop(MORNING, ['alarm', 'node']);
   const furnaces = furnish(shop, options);
   options.prepare?.(shop, furnaces);
   const committer = createCommitter({
