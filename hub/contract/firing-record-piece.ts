@@ -154,9 +154,7 @@ export const RecordPiece = z
     figures: z.array(PieceFigure),
     curve: z
       .array(z.object({ at: EpochMs, celsius: z.number(), low: z.number(), high: z.number() }))
-      .describe(
-        'Temperature of its middle, thinned to within 2 °C; the band is what furnace and start may be',
-      ),
+      .describe('Temperature of its middle, thinned for a chart; the band is what furnace and start may be'),
   })
   .meta({ id: 'RecordPiece' });
 export type RecordPiece = z.infer<typeof RecordPiece>;

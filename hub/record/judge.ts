@@ -104,8 +104,13 @@ function windowOf(
   };
 }
 
+/** For a chart: more points than this it cannot show. */
+const MOST_CURVE_POINTS = 300;
+
 function coreCurve({ points }: PieceHeat): JudgedPiece['curve'] {
-  return points.map(({ atMs, core }) => ({
+  const stride = Math.ceil(points.length / MOST_CURVE_POINTS);
+  const kept = points.filter((_, i) => i % stride === 0 || i === points.length - 1);
+  return kept.map(({ atMs, core }) => ({
     at: atMs,
     celsius: tenth(core.value),
     low: tenth(core.low),

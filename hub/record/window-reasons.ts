@@ -43,8 +43,19 @@ function faultsAt(
   return checkStep({ segments: [soak], wantedHrc: null }, plan).flatMap(({ code, weight, params }) => {
     const said = SAID[code];
     if (said === undefined || !asked.includes(said.asked)) return [];
-    return [{ code: said.code, weight, params: { ...params, reachedCelsius: celsius } }];
+    const told = { ...params, reachedCelsius: celsius };
+    return [{ code: said.code, weight: isNear(plan, said.code, celsius) ? 'doubt' : weight, params: told }];
   });
+}
+
+/**
+ * A plan that stays below a window by more than the window is known to is wrong. What was measured has an error of its
+ * own, of the same size for a usual thermocouple: so as much again only leaves doubts.
+ */
+function isNear(plan: PlanPiece, code: PieceReasonCode, celsius: number): boolean {
+  const window = plan.step === null ? null : windowFor(plan.steel, plan.step);
+  if (window === null || code !== 'too-cold-for-step') return false;
+  return celsius >= window.lowCelsius - 2 * window.uncertaintyCelsius;
 }
 
 function inWindow(plan: PlanPiece, heldCelsius: number, peakCelsius: number): Reason[] {

@@ -98,6 +98,26 @@ describe('a piece judged by what its steel went through', () => {
     expect(never.verdict).toBe('not-met');
   });
 
+  it('has doubts just below a window, as the thermocouple has an error too, and is not met well below it', () => {
+    // 1045: normalised at 900 °C (from memory: Heat Treater's Guide), known to ±10 °C; see hub/physics/steel.
+    const at = (celsius: number) =>
+      judged({
+        plan: planPiece('1045', 'normalise'),
+        schedule: { segments: [soak(celsius, 1800)] },
+        segments: [result(0, 1, 1.5)],
+        curves: computed(
+          points([
+            [0, 20],
+            [1, celsius],
+            [1.5, celsius],
+          ]),
+        ),
+      });
+    expect(codes(at(885))).toContain('doubt: too-cold-for-step');
+    expect(at(860).verdict).toBe('not-met');
+    expect(at(905).verdict).toBe('met');
+  });
+
   it('stays pending while the firing runs, and has doubts when it was abandoned', () => {
     const asked = {
       plan: HARDEN,

@@ -9,7 +9,7 @@ import type {
   PieceReasonCode,
 } from '../firing-record-piece.ts';
 import type { DisplayUnit } from '../schedule.ts';
-import { roundToUncertainty } from '../significant.ts';
+import { significantStep } from '../significant.ts';
 import { CAUTION, FIGURE, FIGURE_NAME, JUDGED, NO_CLAIM, PIECE, VERDICT, WAS } from './en-record.ts';
 import { fill } from './fill.ts';
 import { numberOf, textOf } from './format.ts';
@@ -115,7 +115,7 @@ const UNITS: Readonly<Record<PieceFigure['unit'], string>> = {
   K: 'K',
 };
 
-/** Digits as the band allows; a figure without a band keeps three. */
+/** Digits as the band allows, the same for all three; a figure without a band keeps three. */
 function figureText(
   tables: RecordTables,
   { kind, low, value, high, unit }: FigureSaid,
@@ -124,13 +124,17 @@ function figureText(
   if (low === null || value === null || high === null) {
     return fill(tables.figure.none, { name: tables.figureName[kind] });
   }
-  const half = (high - low) / 2;
-  const show = (one: number) => String(half > 0 ? roundToUncertainty(one, half) : Number(one.toPrecision(3)));
-  const text = (one: number) => show(one).replace('.', point);
+  const step = significantStep((high - low) / 2);
+  const text = (one: number) => shownTo(one, step).replace('.', point);
   return fill(tables.figure[kind], {
     low: text(low),
     value: text(value),
     high: text(high),
     unit: UNITS[unit],
   });
+}
+
+function shownTo(value: number, step: number): string {
+  if (step === 0) return String(Number(value.toPrecision(3)));
+  return (Math.round(value / step) * step).toFixed(Math.max(0, -Math.round(Math.log10(step))));
 }
