@@ -12,8 +12,8 @@ import {
   limitsSaid,
   rangesPicture,
   rulesSaid,
-  shiftedSaid,
   shiftWords,
+  stagesSaid,
   toleranceSaid,
   unitLabel,
   valueSaid,
@@ -35,7 +35,7 @@ export function BatchAnswer({ statistics, unit }: BatchAnswerProps) {
       <p class="review-headline">{controlSaid(statistics)}</p>
       <ul class="heat-facts">
         {[
-          shiftedSaid(statistics),
+          stagesSaid(statistics),
           limitsSaid(statistics, unit),
           toleranceSaid(statistics, unit),
           ...(points.length > 0 ? [capabilitySaid(statistics)] : []),

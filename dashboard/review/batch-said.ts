@@ -2,7 +2,7 @@ import type { BatchStatistics, ChartPoint } from '../../hub/contract/batch-stati
 import type { DisplayUnit } from '../../hub/contract/schedule.ts';
 import { differenceFromBase, fromBase } from '../../hub/contract/units.ts';
 import { number, unitNamed } from '../words/format.ts';
-import { batchWords, CHANGE_WORDS, NO_CAPABILITY_WORDS, RULE_WORDS } from '../words/review.ts';
+import { batchWords, NO_CAPABILITY_WORDS, RULE_WORDS } from '../words/review.ts';
 import { type ControlPicture, numbered } from './control-geometry.ts';
 
 /** What batch statistics say, in the user's unit. Pure. */
@@ -57,14 +57,15 @@ export function controlSaid({ points, chart }: BatchStatistics): string {
   if (points.length === 0) return batchWords.none;
   if (chart === null) return batchWords.one;
   const marked = points.filter(({ rules }) => rules.length > 0).length;
+  const steps = chart.movingRanges.slice(chart.stages.at(-1)?.from ?? 0);
+  if (marked === 0 && steps.some((step) => step > chart.ranges.upper)) return batchWords.wideStep;
   return marked === 0 ? batchWords.inControl(points.length) : batchWords.outOfControl(marked, points.length);
 }
 
-/** That a known change explains marks; empty when none shifted the mean for sure, or nothing is marked. */
-export function shiftedSaid({ points, changes }: Pick<BatchStatistics, 'points' | 'changes'>): string {
-  const found = changes.find(({ shift }) => shift?.sure);
-  if (found === undefined || points.every(({ rules }) => rules.length === 0)) return '';
-  return batchWords.shifted(`${CHANGE_WORDS[found.kind]} ${found.text}`.trim());
+/** That the limits begin anew at a known change; empty when they never do. */
+export function stagesSaid({ chart }: Pick<BatchStatistics, 'chart'>): string {
+  const stages = chart?.stages.length ?? 1;
+  return stages > 1 ? batchWords.stages(stages) : '';
 }
 
 export function limitsSaid({ chart, unit }: BatchStatistics, display: DisplayUnit): string {
@@ -128,11 +129,10 @@ export function individualsPicture(statistics: BatchStatistics, display: Display
   const limit = (value: number | null) => (value === null ? null : shown(value));
   return {
     values: points.map(({ value }) => shown(value)),
-    lines: chart && {
-      centre: shown(chart.values.centre),
-      lower: shown(chart.values.lower),
-      upper: shown(chart.values.upper),
-    },
+    lines: (chart?.stages ?? []).map(({ from, to, values }) => ({
+      ...{ from, to, centre: shown(values.centre) },
+      ...{ lower: shown(values.lower), upper: shown(values.upper) },
+    })),
     tolerance: tolerance && { lower: limit(tolerance.lower), upper: limit(tolerance.upper) },
     changes: changes.map(({ index }) => index),
     marks: numbered(points.map(({ rules }) => rules.length > 0)),
@@ -147,7 +147,12 @@ export function rangesPicture(statistics: BatchStatistics, display: DisplayUnit)
   const { centre, lower, upper } = chart.ranges;
   return {
     values: chart.movingRanges.map(shown),
-    lines: { centre: shown(centre), lower: shown(lower), upper: shown(upper) },
+    lines: [
+      {
+        ...{ from: 0, to: chart.movingRanges.length, centre: shown(centre) },
+        ...{ lower: shown(lower), upper: shown(upper) },
+      },
+    ],
     tolerance: null,
     changes: [],
     marks: numbered(chart.movingRanges.map((range) => range > upper)),

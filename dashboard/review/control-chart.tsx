@@ -3,7 +3,7 @@ import { valueTicks } from '../firings/paper-scale.ts';
 import { useWidth } from '../steel/use-width.ts';
 import { number } from '../words/format.ts';
 import { batchWords } from '../words/review.ts';
-import { type ControlPicture, changeX, placeX, placeY, valueEnds } from './control-geometry.ts';
+import { type ControlPicture, changeX, placeX, placeY, stretchX, valueEnds } from './control-geometry.ts';
 
 interface ControlChartProps {
   readonly picture: ControlPicture;
@@ -27,7 +27,6 @@ export function ControlChart({ picture, summary, height, axis }: ControlChartPro
   const ends = valueEnds(picture);
   const y = (value: number) => placeY(value, ends, frame);
   const x = (index: number) => placeX(index, values.length, frame);
-  const across = (value: number) => `M${frame.left} ${y(value).toFixed(1)}H${frame.right}`;
   const ticks = valueTicks(ends.low, ends.high, 6);
   const decimals = ends.high - ends.low < 8 ? 1 : 0;
   return (
@@ -42,12 +41,16 @@ export function ControlChart({ picture, summary, height, axis }: ControlChartPro
         <text x={0} y={16}>
           {axis}
         </text>
-        {lines && (
-          <>
-            <path class="control-centre" d={across(lines.centre)} />
-            <path class="control-limit" d={`${across(lines.lower)}${across(lines.upper)}`} />
-          </>
-        )}
+        {lines.map((stretch) => {
+          const [start, end] = stretchX(stretch, values.length, frame);
+          const across = (value: number) => `M${start.toFixed(1)} ${y(value).toFixed(1)}H${end.toFixed(1)}`;
+          return (
+            <g key={stretch.from}>
+              <path class="control-centre" d={across(stretch.centre)} />
+              <path class="control-limit" d={`${across(stretch.lower)}${across(stretch.upper)}`} />
+            </g>
+          );
+        })}
         {[...new Set(changes)].map((index) => (
           <path
             key={index}

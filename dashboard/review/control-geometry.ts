@@ -1,6 +1,9 @@
 /** A control chart as places on a drawing. Pure; values in the unit that is shown, places in CSS pixels. */
 
+/** Limits of the values from one index to before another. */
 export interface ControlLines {
+  readonly from: number;
+  readonly to: number;
   readonly centre: number;
   readonly lower: number;
   readonly upper: number;
@@ -8,7 +11,7 @@ export interface ControlLines {
 
 export interface ControlPicture {
   readonly values: readonly number[];
-  readonly lines: ControlLines | null;
+  readonly lines: readonly ControlLines[];
   readonly tolerance: { readonly lower: number | null; readonly upper: number | null } | null;
   /** Indices of the first value after each change. */
   readonly changes: readonly number[];
@@ -25,7 +28,7 @@ export interface Frame {
 
 /** The ends of the value axis: every value and limit is on it, and a tolerance as long as it is not far away. */
 export function valueEnds({ values, lines, tolerance }: ControlPicture): { low: number; high: number } {
-  const near = [...values, ...(lines === null ? [] : [lines.lower, lines.upper])];
+  const near = [...values, ...lines.flatMap(({ lower, upper }) => [lower, upper])];
   const [low, high] = [Math.min(...near), Math.max(...near)];
   const reach = Math.max(high - low, 1);
   const limits = [tolerance?.lower ?? null, tolerance?.upper ?? null].filter((limit) => limit !== null);
@@ -39,6 +42,18 @@ export function valueEnds({ values, lines, tolerance }: ControlPicture): { low: 
 /** Where the n-th of `count` values stands. */
 export function placeX(index: number, count: number, { left, right }: Frame): number {
   return count <= 1 ? (left + right) / 2 : left + ((right - left) * (index + 0.5)) / count;
+}
+
+/** Where the limits of a stretch begin and end: half way to the values beside it. */
+export function stretchX(
+  { from, to }: Pick<ControlLines, 'from' | 'to'>,
+  count: number,
+  frame: Frame,
+): [number, number] {
+  return [
+    from === 0 ? frame.left : changeX(from, count, frame),
+    to >= count ? frame.right : changeX(to, count, frame),
+  ];
 }
 
 /** Where a change stands: half way between the value before and its own. */

@@ -104,7 +104,7 @@ function LearnedAnswer({ learned, unit }: LearnedProps) {
 }
 
 const HEIGHT = 380;
-const FRAME = { left: 58, top: 34, right: 16, bottom: 44 };
+const FRAME = { left: 58, top: 34, right: 26, bottom: 44 };
 
 function LearnedChart({ learned }: { readonly learned: TemperingLearned }) {
   const { ref, width } = useWidth<HTMLDivElement>(900);

@@ -130,12 +130,13 @@ export const batchWords = {
   none: 'Nothing to chart yet: no finished firing of this choice has it.',
   one: 'One value so far: a chart wants two.',
   inControl: (count: number) => `In control: no test for a special cause fires over ${count} values.`,
+  wideStep: 'No value is marked, but a step between neighbours is beyond its limit: not in control.',
   outOfControl: (count: number, of: number) =>
     count === 1
       ? `One of ${of} values is marked by a test.`
       : `${count} of ${of} values are marked by tests.`,
-  shifted: (what: string) =>
-    `The limits are of all these firings, and the mean shifted with a change (${what}): that alone marks many. See what changed when.`,
+  stages: (count: number) =>
+    `The limits begin anew where a noted change shifted the mean: ${count} stretches. The figures are of the last.`,
   centre: (centre: string, lower: string, upper: string) => `Centre ${centre}, limits ${lower} to ${upper}.`,
   capable: (cp: string, cpk: string, pp: string, ppk: string) =>
     `Capability: Cp ${cp}, Cpk ${cpk} · Pp ${pp}, Ppk ${ppk}. 1.33 or more is commonly wanted.`,

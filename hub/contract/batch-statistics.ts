@@ -37,9 +37,23 @@ export type ChartPoint = z.infer<typeof ChartPoint>;
 
 const Limits = z.object({ centre: z.number(), lower: z.number(), upper: z.number() });
 
-/** Individuals and moving ranges, limits at three sigma from the mean moving range. */
+/** A stretch between changes that shifted the mean, with limits of its own. */
+export const BatchStage = z
+  .object({
+    from: z.int().describe('Index of its first point'),
+    to: z.int().describe('One past its last'),
+    values: Limits,
+  })
+  .meta({ id: 'BatchStage' });
+export type BatchStage = z.infer<typeof BatchStage>;
+
+/**
+ * Individuals and moving ranges, limits at three sigma from the mean moving range. What stands beside `stages` is of
+ * the last one: the process as it is now.
+ */
 export const BatchChart = z
   .object({
+    stages: z.array(BatchStage).describe('One, unless a known change shifted the mean for sure'),
     values: Limits,
     ranges: Limits,
     movingRanges: z.array(z.number()).describe('One fewer than points'),

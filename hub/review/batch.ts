@@ -31,24 +31,48 @@ export interface BatchAnswer {
 }
 
 const LEAST_FOR_CHART = 2;
+/** Fewer values on a side of a change have no limits of their own. Ours. */
+const LEAST_FOR_STAGE = 5;
 
 /** Charts the points, tests them, and says what they are capable of, or why that cannot be said. */
 export function batchOf({ points, tolerance, changes }: BatchQuestion): BatchAnswer {
-  const values = points.map(({ value }) => value);
   const marked = markChanges(points, changes);
-  if (values.length < LEAST_FOR_CHART) {
+  if (points.length < LEAST_FOR_CHART) {
     const bare = points.map((point) => ({ ...point, rules: [] }));
     const reason: NoCapability = tolerance === null ? 'no-tolerance' : 'few-values';
     return { points: bare, chart: null, capability: { known: false, reason }, changes: marked };
   }
-  const chart = individualsChart(values);
-  const ruled = withRules(points, chart);
+  const stages = stagesOf(points, marked);
+  const ruled = stages.flatMap(({ from, to, chart }) => withRules(points.slice(from, to), chart));
   return {
     points: ruled,
-    chart: shown(chart),
-    capability: capabilityOf(ruled, chart, tolerance, marked),
+    chart: shown(points, stages),
+    capability: capabilityOf(ruled, stages, tolerance, marked),
     changes: marked,
   };
+}
+
+interface Stage {
+  readonly from: number;
+  readonly to: number;
+  readonly chart: IndividualsChart;
+}
+
+/**
+ * Limits begin anew where a known change shifted the mean for sure: a cause that is known is no special cause to be
+ * looked for, and limits over both sides would mark half of the values. An unknown shift is never split off.
+ */
+function stagesOf(points: readonly Charted[], changes: readonly MarkedChange[]): readonly Stage[] {
+  const sure = changes.filter(({ shift }) => shift?.sure).map(({ index }) => index);
+  const edges = [0];
+  for (const edge of sure) {
+    const room = points.length - edge >= LEAST_FOR_STAGE;
+    if (room && edge - (edges.at(-1) ?? 0) >= LEAST_FOR_STAGE) edges.push(edge);
+  }
+  return edges.map((from, at) => {
+    const to = edges[at + 1] ?? points.length;
+    return { from, to, chart: individualsChart(points.slice(from, to).map(({ value }) => value)) };
+  });
 }
 
 /** Each point with the tests whose pattern it completes. */
@@ -60,8 +84,15 @@ function withRules(points: readonly Charted[], { sigmas }: IndividualsChart): Ch
   }));
 }
 
-function shown({ values, ranges, movingRanges, sigmaWithin, sigmaOverall }: IndividualsChart): BatchChart {
-  return { values, ranges, movingRanges: [...movingRanges], sigmaWithin, sigmaOverall };
+function shown(points: readonly Charted[], stages: readonly Stage[]): BatchChart | null {
+  const last = stages.at(-1)?.chart;
+  if (last === undefined) return null;
+  const { values, ranges, sigmaWithin, sigmaOverall } = last;
+  return {
+    stages: stages.map(({ from, to, chart }) => ({ from, to, values: chart.values })),
+    ...{ values, ranges, sigmaWithin, sigmaOverall },
+    movingRanges: points.slice(1).map(({ value }, at) => Math.abs(value - (points[at]?.value ?? value))),
+  };
 }
 
 /**
@@ -70,14 +101,16 @@ function shown({ values, ranges, movingRanges, sigmaWithin, sigmaOverall }: Indi
  */
 function capabilityOf(
   points: readonly ChartPoint[],
-  chart: IndividualsChart,
+  stages: readonly Stage[],
   tolerance: ToleranceLimits | null,
   changes: readonly MarkedChange[],
 ): BatchCapability {
-  const reason = whyNot(points, chart, changes);
-  if (tolerance === null) return { known: false, reason: 'no-tolerance' };
+  const last = stages.at(-1);
+  if (tolerance === null || last === undefined) return { known: false, reason: 'no-tolerance' };
+  const since = changes.filter(({ index }) => index > last.from);
+  const reason = whyNot(points.slice(last.from), last.chart, since);
   if (reason !== null) return { known: false, reason };
-  const { within, overall } = capability(chart, tolerance);
+  const { within, overall } = capability(last.chart, tolerance);
   return {
     known: true,
     within: { potential: within.potential, actual: within.actual },

@@ -124,6 +124,33 @@ describe('what changed when', () => {
     expect(batchOf({ points: pointsOf(values), tolerance: null, changes: around }).changes).toEqual([]);
   });
 
+  it('begins the limits anew where it shifted the mean for sure, so that it marks nothing by itself', () => {
+    const row = [800, 801, 799, 800.5, 800, 806, 807, 805, 806.5, 806];
+    const at = 4.5 * DAY_MS;
+    const split = batchOf({ points: pointsOf(row), tolerance: null, changes: [{ ...change, at }] });
+    expect(split.chart?.stages.map(({ from, to }) => [from, to])).toEqual([
+      [0, 5],
+      [5, 10],
+    ]);
+    // By hand: the mean of the last five.
+    expect(split.chart?.values.centre).toBeCloseTo(806.1, 9);
+    expect(split.points.flatMap(({ rules }) => rules)).toEqual([]);
+    const whole = batchOf({ points: pointsOf(row), tolerance: null, changes: [] });
+    expect(whole.points.flatMap(({ rules }) => rules)).not.toEqual([]);
+  });
+
+  it('does not split a chart where the shift may be chance, or a side is too short', () => {
+    const level = [800, 801, 799, 800.5, 800, 801, 799.5, 800, 800.5, 799];
+    const chance = batchOf({
+      points: pointsOf(level),
+      tolerance: null,
+      changes: [{ ...change, at: 4.5 * DAY_MS }],
+    });
+    expect(chance.chart?.stages).toHaveLength(1);
+    const short = batchOf({ points: pointsOf(values), tolerance: null, changes: [change] });
+    expect(short.chart?.stages).toHaveLength(1);
+  });
+
   it('counts two changes between the same firings as one step', () => {
     const two = [change, { ...change, at: 3.6 * DAY_MS, kind: 'cylinder' as const }];
     const { changes } = batchOf({ points: pointsOf(values), tolerance: null, changes: two });

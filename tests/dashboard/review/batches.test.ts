@@ -6,13 +6,13 @@ import {
   leftOutSaid,
   rangesPicture,
   rulesSaid,
-  shiftedSaid,
   shiftWords,
   shownSize,
   shownValue,
+  stagesSaid,
   toleranceSaid,
 } from '../../../dashboard/review/batch-said.ts';
-import { changeX, placeX, placeY, valueEnds } from '../../../dashboard/review/control-geometry.ts';
+import { changeX, placeX, placeY, stretchX, valueEnds } from '../../../dashboard/review/control-geometry.ts';
 import { hardnessEnds, learnedSaid, parameterEnds } from '../../../dashboard/review/learned-geometry.ts';
 import { NO_CAPABILITY_WORDS, RULE_WORDS } from '../../../dashboard/words/review.ts';
 import { NoCapability, RULES } from '../../../hub/contract/batch-statistics.ts';
@@ -22,7 +22,9 @@ describe('what batch statistics say', () => {
   it('is how many values are marked, or that none is', () => {
     expect(controlSaid(statistics)).toBe('One of 3 values is marked by a test.');
     const quiet = statistics.points.map((point) => ({ ...point, rules: [] }));
-    expect(controlSaid({ ...statistics, points: quiet })).toMatch(/^In control/);
+    expect(controlSaid({ ...statistics, points: quiet })).toMatch(/a step between neighbours is beyond/);
+    const chart = statistics.chart && { ...statistics.chart, movingRanges: [2, 3] };
+    expect(controlSaid({ ...statistics, points: quiet, chart })).toMatch(/^In control/);
     expect(controlSaid({ ...statistics, points: [], chart: null })).toMatch(/^Nothing to chart/);
   });
 
@@ -64,14 +66,16 @@ describe('what batch statistics say', () => {
     expect(shiftWords(null, 'Cel', 'Cel')).toBe('too few values on a side');
   });
 
-  it('points to a change that shifted the mean, and to none that may be chance', () => {
-    const shift = { value: 6, low: 4, high: 8, sure: true };
-    const change = { at: 1, kind: 'probe' as const, text: 'type N', index: 1, shift };
-    expect(shiftedSaid({ ...statistics, changes: [change] })).toContain('(New thermocouple type N)');
-    const chance = { ...change, shift: { ...shift, sure: false } };
-    expect(shiftedSaid({ ...statistics, changes: [chance] })).toBe('');
-    const quiet = statistics.points.map((point) => ({ ...point, rules: [] }));
-    expect(shiftedSaid({ points: quiet, changes: [change] })).toBe('');
+  it('says that limits begin anew at a change, when they do', () => {
+    expect(stagesSaid(statistics)).toBe('');
+    const stage = { from: 0, to: 2, values: { centre: 1, lower: 0, upper: 2 } };
+    const chart = statistics.chart && { ...statistics.chart, stages: [stage, { ...stage, from: 2, to: 3 }] };
+    expect(stagesSaid({ chart })).toContain('2 stretches');
+    const { lines } = individualsPicture({ ...statistics, chart }, 'Cel');
+    expect(lines.map(({ from, to }) => [from, to])).toEqual([
+      [0, 2],
+      [2, 3],
+    ]);
   });
 
   it('says what is not in the chart', () => {
@@ -106,6 +110,8 @@ describe('the control chart', () => {
   it('places values evenly, and a change between the two that it parts', () => {
     expect([0, 1, 2].map((n) => placeX(n, 3, frame))).toEqual([50, 150, 250]);
     expect(changeX(1, 3, frame)).toBe(100);
+    expect(stretchX({ from: 0, to: 1 }, 3, frame)).toEqual([0, 100]);
+    expect(stretchX({ from: 1, to: 3 }, 3, frame)).toEqual([100, 300]);
     expect(placeY(5, { low: 0, high: 10 }, frame)).toBe(50);
   });
 });

@@ -79,6 +79,7 @@ export const statistics: BatchStatistics = {
   ...{ measure: 'peak', unit: 'Cel', segment: 1, soaks: [] },
   points: [point(0, 800), point(1, 802), point(2, 830, ['N1', 'W1', 'N5'])],
   chart: {
+    stages: [{ from: 0, to: 3, values: { centre: 810.7, lower: 770.8, upper: 850.6 } }],
     values: { centre: 810.7, lower: 770.8, upper: 850.6 },
     ranges: { centre: 15, lower: 0, upper: 20 },
     ...{ movingRanges: [2, 28], sigmaWithin: 13.3, sigmaOverall: 16.8 },
