@@ -69,9 +69,12 @@ export class Notifier {
     this.configured();
     if (publish !== null) this.#beacon = createBeacon(this.#beaconParts(), publish);
     this.#stops = [
-      bus.listen((change) => {
-        if (change.type === 'alarm') this.#heard(change.alarm);
-      }),
+      bus.listen(
+        (change) => {
+          if (change.type === 'alarm') this.#heard(change.alarm);
+        },
+        ['alarm'],
+      ),
       clock.every(TICK_MS, () => {
         try {
           this.tick();
