@@ -56,6 +56,21 @@ export const PLACES: readonly Place[] = [
   },
   { route: { view: 'air' }, word: shellWords.air, views: ['air'], under: [] },
   { route: { view: 'gas' }, word: shellWords.gas, views: ['gas'], under: [] },
+  {
+    route: { view: 'alarms' },
+    word: shellWords.alarms,
+    views: ['alarms', 'alarm-review', 'alarm-journal', 'alarm-definitions'],
+    under: [
+      { route: { view: 'alarms' }, word: shellWords.alarmsNow, views: ['alarms'] },
+      { route: { view: 'alarm-review' }, word: shellWords.alarmReview, views: ['alarm-review'] },
+      { route: { view: 'alarm-journal' }, word: shellWords.alarmJournal, views: ['alarm-journal'] },
+      {
+        route: { view: 'alarm-definitions' },
+        word: shellWords.alarmDefinitions,
+        views: ['alarm-definitions'],
+      },
+    ],
+  },
   { route: { view: 'setup', section: '' }, word: shellWords.setup, views: ['setup'], under: [] },
 ];
 

@@ -23,6 +23,10 @@ export type Route =
   | { readonly view: 'heat' }
   | { readonly view: 'air' }
   | { readonly view: 'gas' }
+  | { readonly view: 'alarms' }
+  | { readonly view: 'alarm-review' }
+  | { readonly view: 'alarm-journal' }
+  | { readonly view: 'alarm-definitions' }
   | { readonly view: 'setup'; readonly section: string }
   | { readonly view: 'unknown'; readonly path: string };
 
@@ -30,6 +34,14 @@ export type Route =
 export const NEW_SCHEDULE = 'new';
 /** The same for a route: `#/routes/new`. */
 export const NEW_ROUTE = 'new';
+
+/** The pages of the alarms by what follows `#/alarms`. */
+const ALARM_PAGES: ReadonlyMap<string, Route> = new Map([
+  ['', { view: 'alarms' }],
+  ['review', { view: 'alarm-review' }],
+  ['journal', { view: 'alarm-journal' }],
+  ['definitions', { view: 'alarm-definitions' }],
+]);
 
 /** What stands between "pieces" and a mark, so that a label needs no id. */
 const BY_MARK = 'by-mark';
@@ -68,6 +80,8 @@ export function parseRoute(hash: string): Route {
       return tail === '' ? { view: 'air' } : unknown;
     case 'gas':
       return tail === '' ? { view: 'gas' } : unknown;
+    case 'alarms':
+      return ALARM_PAGES.get(tail) ?? unknown;
     case 'setup':
       return { view: 'setup', section: tail };
     default:
@@ -123,6 +137,12 @@ export function hrefTo(route: Route): string {
       return '#/air';
     case 'gas':
       return '#/gas';
+    case 'alarms':
+      return '#/alarms';
+    case 'alarm-review':
+    case 'alarm-journal':
+    case 'alarm-definitions':
+      return `#/alarms/${route.view.slice('alarm-'.length)}`;
     case 'setup':
       return route.section === '' ? '#/setup' : `#/setup/${encodeURIComponent(route.section)}`;
     case 'unknown':

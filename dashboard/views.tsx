@@ -1,5 +1,9 @@
 import type { VNode } from 'preact';
 import { AirPage } from './air/air.tsx';
+import { AlarmsPage } from './alarms/alarms.tsx';
+import { AlarmDefinitionsPage } from './alarms/definitions.tsx';
+import { AlarmJournalPage } from './alarms/journal.tsx';
+import { AlarmReviewPage } from './alarms/review.tsx';
 import { FiringPage } from './firings/firing.tsx';
 import { Firings } from './firings/firings.tsx';
 import { GasPage } from './gas/gas.tsx';
@@ -65,6 +69,14 @@ export function viewOf(route: Route): VNode {
       return <AirPage />;
     case 'gas':
       return <GasPage />;
+    case 'alarms':
+      return <AlarmsPage />;
+    case 'alarm-review':
+      return <AlarmReviewPage />;
+    case 'alarm-journal':
+      return <AlarmJournalPage />;
+    case 'alarm-definitions':
+      return <AlarmDefinitionsPage />;
     case 'setup':
       return <Setup section={route.section} />;
     case 'unknown':

@@ -15,9 +15,10 @@ import { FiringProbe } from '../../hub/contract/probe.ts';
 import { ReadingSeries } from '../../hub/contract/reading.ts';
 import { type DisplayUnit, Schedule, type ScheduleDraft } from '../../hub/contract/schedule.ts';
 import { type AirApi, createAirApi } from './air-client.ts';
+import { type AlarmApi, createAlarmApi } from './alarm-client.ts';
 import { type ComputeApi, createComputeApi } from './compute-client.ts';
-import { createNotifyApi, type NotifyApi } from './notify-client.ts';
 import { createGasApi, type GasApi } from './gas-client.ts';
+import { createNotifyApi, type NotifyApi } from './notify-client.ts';
 import { createPieceApi, type PieceApi } from './piece-client.ts';
 import { API, asked, createSend, type Fetch } from './request.ts';
 import { createReviewApi, type ReviewApi } from './review-client.ts';
@@ -68,6 +69,7 @@ export interface Api {
   readonly compute: ComputeApi;
   readonly steels: SteelApi;
   readonly pieces: PieceApi;
+  readonly alarms: AlarmApi;
   readonly review: ReviewApi;
   readonly air: AirApi;
   readonly gas: GasApi;
@@ -110,6 +112,7 @@ export function createApi(fetchLike: Fetch, base = ''): Api {
     compute: createComputeApi(send),
     steels: createSteelApi(send, sendForNothing),
     pieces: createPieceApi(send, sendForNothing),
+    alarms: createAlarmApi(send),
     review: createReviewApi(send, sendForNothing),
     air: createAirApi(send),
     gas: createGasApi(send, sendForNothing),

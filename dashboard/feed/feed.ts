@@ -1,5 +1,5 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
-import { type LiveHeartbeat, LiveMessage } from '../../hub/contract/live.ts';
+import { type LiveHeartbeat, LiveMessage, type LiveSnapshot } from '../../hub/contract/live.ts';
 import type { Reading } from '../../hub/contract/reading.ts';
 import { isBlind, type Link, type LinkEvent, startLink, stepLink } from './link.ts';
 import { applyMessage, type FeedState } from './state.ts';
@@ -31,6 +31,8 @@ export interface Feed {
   readonly blind: ReadonlySignal<boolean>;
   /** False when the hub stores but a judge has failed. */
   readonly judging: ReadonlySignal<boolean>;
+  /** Since when more alarms come than a person can answer, epoch ms, as the hub says; null: no flood. */
+  readonly floodSince: ReadonlySignal<number | null>;
   /** The hub's clock, epoch ms, moving every half second, also without a connection. */
   readonly now: ReadonlySignal<number>;
   /** The hub's clock at the last message, epoch ms; null before the first. */
@@ -49,6 +51,7 @@ export function startFeed(address: string, world: FeedWorld): Feed {
   const state = signal<FeedState | null>(null);
   const blind = signal(false);
   const judging = signal(true);
+  const floodSince = signal<number | null>(null);
   const now = signal(world.epochMs());
   const heardAt = signal<number | null>(null);
   const notUnderstood = signal(false);
@@ -97,10 +100,12 @@ export function startFeed(address: string, world: FeedWorld): Feed {
     heardAt.value = world.epochMs() + offsetMs;
     step({ kind: 'message', atMs: world.steadyMs() });
   };
-  const keepTime = (message: { now: number } & Partial<Pick<LiveHeartbeat, 'judging'>>) => {
+  const keepTime = (message: LiveSnapshot | LiveHeartbeat) => {
     offsetMs = message.now - world.epochMs();
     now.value = message.now;
-    judging.value = message.judging ?? judging.peek();
+    if (message.type === 'snapshot') return;
+    judging.value = message.judging;
+    floodSince.value = message.alarmFloodSince ?? null;
   };
 
   open();
@@ -112,6 +117,7 @@ export function startFeed(address: string, world: FeedWorld): Feed {
     state,
     blind,
     judging,
+    floodSince,
     now,
     heardAt,
     notUnderstood,

@@ -1,9 +1,11 @@
+import type { SoundName } from '../../hub/contract/alarm-signal.ts';
+
 /**
  * What the wall sounds like, as data. Our own patterns, built on published bounds: energy between 500 and
  * 2500 Hz (ISO 7731, secondary), at most three pulse rates between 1 and 8 a second, a factor of two apart
  * (NUREG-0700 rev 2, 1.3.11-17), rise time 10 to 20 % of a pulse (IEC 60601-1-8, secondary).
  */
-export type SoundKind = 'danger' | 'warning' | 'blind';
+export type SoundKind = SoundName;
 
 export interface Pulse {
   /** From the start of the pattern, seconds. */

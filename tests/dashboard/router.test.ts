@@ -22,6 +22,10 @@ describe('the address of a page', () => {
     { view: 'routes' },
     { view: 'route', id: 'new' },
     { view: 'air' },
+    { view: 'alarms' },
+    { view: 'alarm-review' },
+    { view: 'alarm-journal' },
+    { view: 'alarm-definitions' },
     { view: 'setup', section: '' },
     { view: 'setup', section: 'nodes' },
   ];
@@ -44,6 +48,7 @@ describe('the address of a page', () => {
 
   it('does not guess at what it does not know, nor choke on a stray percent sign', () => {
     expect(parseRoute('#/cupboard')).toEqual({ view: 'unknown', path: 'cupboard' });
+    expect(parseRoute('#/alarms/toString').view).toBe('unknown');
     expect(parseRoute('#/pieces/by-mark').view).toBe('unknown');
     expect(parseRoute('#/pieces/1/2').view).toBe('unknown');
     expect(parseRoute('#/pieces/by-mark/A/B').view).toBe('unknown');

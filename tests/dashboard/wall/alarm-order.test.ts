@@ -6,6 +6,7 @@ import {
   soundingOf,
   unseenDanger,
   wantsPress,
+  wantsReset,
 } from '../../../dashboard/wall/alarm-order.ts';
 import { alarm, NOW } from '../mock-shop.ts';
 
@@ -55,6 +56,9 @@ describe('the order of alarms', () => {
     expect(wantsPress(alarm('overshoot', { state: 'returned-unacknowledged' }))).toBe(true);
     expect(wantsPress(alarm('overshoot', { state: 'latched-unacknowledged' }))).toBe(true);
     expect(wantsPress(alarm('overshoot', { state: 'acknowledged' }))).toBe(false);
+    const over = alarm('overshoot', { state: 'latched-acknowledged', active: false });
+    expect([wantsPress(over), wantsReset(over)]).toEqual([false, true]);
+    expect(wantsReset(alarm('overshoot', { state: 'latched-unacknowledged' }))).toBe(false);
   });
 });
 
@@ -63,6 +67,24 @@ describe('what sounds', () => {
     const warning = alarm('ramp-stalled', { priority: 'warning' });
     expect(soundingOf([warning, alarm('overshoot')])).toBe('danger');
     expect(soundingOf([warning, alarm('overshoot', { state: 'acknowledged' })])).toBe('warning');
+  });
+
+  it('tells blindness by its own rhythm, before a bad reading (no reading is worse than a bad one)', () => {
+    const lost = alarm('not-watching-channel');
+    expect(soundingOf([lost, alarm('overshoot')])).toBe('blind');
+    expect(soundingOf([alarm('overshoot')])).toBe('danger');
+  });
+
+  it('sounds foul air as danger even while a probe is silent', () => {
+    const air = alarm('unsafe-air-second', { dangerToLife: true });
+    expect(soundingOf([alarm('not-watching-channel'), air])).toBe('danger');
+    expect(soundingOf([alarm('not-watching-air', { dangerToLife: true })])).toBe('blind');
+  });
+
+  it('goes on for a latched alarm until somebody has seen it', () => {
+    const latched = { state: 'latched-unacknowledged', active: false } as const;
+    expect(soundingOf([alarm('overshoot', latched)])).toBe('danger');
+    expect(soundingOf([alarm('overshoot', { ...latched, state: 'latched-acknowledged' })])).toBeNull();
   });
 
   it('falls silent by a press, and when the fault is over (ISA-18.2: no horn then)', () => {
