@@ -47,8 +47,8 @@ describe('the form of a way', () => {
     };
     const { value, faults } = checkWay(texts);
     expect(value).toBeNull();
-    expect(Object.keys(faults).sort()).toEqual(
-      ['rule.afterMinutes', 'rule.hours.days', 'rule.hours.to', 'target.port', 'target.to'].sort(),
+    expect(new Set(Object.keys(faults))).toEqual(
+      new Set(['rule.afterMinutes', 'rule.hours.days', 'rule.hours.to', 'target.port', 'target.to']),
     );
   });
 
@@ -106,11 +106,9 @@ describe('the form of what all ways share', () => {
 
   it('points at what does not fit', () => {
     const texts = { ...sharedTexts(settings), timeZone: 'Nowhere', prefix: 'soakwatch/x', heartbeat: '' };
-    expect(Object.keys(checkShared(texts).faults).sort()).toEqual([
-      'heartbeatSeconds',
-      'timeZone',
-      'topicPrefix',
-    ]);
+    expect(new Set(Object.keys(checkShared(texts).faults))).toEqual(
+      new Set(['heartbeatSeconds', 'timeZone', 'topicPrefix']),
+    );
   });
 });
 
