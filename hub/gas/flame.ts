@@ -71,10 +71,18 @@ function rises(recent: readonly GasSample[], chamber: number, nowMs: number): bo
   return chamber - lowest > RISE_KELVIN;
 }
 
-/** Still falling in the last half minute: a door that was open, or cold steel laid in, recovers. */
+/** Steps of a probe at rest, K. Common practice, no source. */
+const NOISE = 1;
+
+/** Falling for a whole minute and still: a door that was open for a moment, or cold steel laid in, recovers. */
 function falls(recent: readonly GasSample[]): boolean {
-  const [then, now] = [recent.at(-4)?.chamberCelsius ?? null, recent.at(-1)?.chamberCelsius ?? null];
-  return then !== null && now !== null && now < then - 1;
+  const seen = recent.slice(-7).flatMap(({ chamberCelsius }) => chamberCelsius ?? []);
+  if (seen.length < 6) return false;
+  const middle = Math.floor(seen.length / 2);
+  const isDown = (celsius: number, i: number): boolean =>
+    i === 0 || celsius < (seen[i - 1] ?? celsius) + NOISE;
+  const [first = 0, half = 0, last = 0] = [seen[0], seen[middle], seen.at(-1)];
+  return seen.every(isDown) && half < first - NOISE && last < half - NOISE;
 }
 
 function jumps(recent: readonly GasSample[], excess: number): boolean {

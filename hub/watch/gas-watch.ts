@@ -25,7 +25,7 @@ const MOST_CHANGES = 50;
 
 /**
  * Carries the judge of the gas in cells of ten seconds. It starts four to five hours back, where an hourly count
- * stands: at most 1800 cells, 0.2 s for one furnace with four channels at one reading a second (one core of a small
+ * stands: at most 1800 cells, about half a second for one furnace with four channels at one reading a second (one core of a small
  * server). Nothing is done in a shop where nobody has entered a burner.
  */
 export class GasWatch {
