@@ -2,6 +2,8 @@ import '../parts/sheets.css';
 import '../heat/heat.css';
 import './air.css';
 import './bars.css';
+import './plates.css';
+import './ventilation.css';
 import type { AirView } from '../../hub/contract/air.ts';
 import type { FeedState } from '../feed/state.ts';
 import { LinkButton } from '../parts/button.tsx';
@@ -50,6 +52,8 @@ function Known({ state, answer }: KnownProps) {
   const { feed } = useShell();
   const { view, error, old, askNow } = answer;
   const nowMs = feed.now.value;
+  const heardAt = feed.heardAt.value;
+  const lastKnown = feed.blind.value && heardAt !== null ? timeOfDaySeconds(heardAt) : null;
   const { settings } = state.shop;
   const { carbonMonoxide, others } = roomSensors(state, nowMs);
   // The order of the curves must not jump about with the levels.
@@ -58,8 +62,13 @@ function Known({ state, answer }: KnownProps) {
   );
   return (
     <>
-      <CarbonMonoxideNowView sensors={carbonMonoxide} settings={settings} nowMs={nowMs} />
-      <CalledOut alarms={state.alarms.values()} />
+      <CarbonMonoxideNowView
+        sensors={carbonMonoxide}
+        settings={settings}
+        nowMs={nowMs}
+        lastKnown={lastKnown}
+      />
+      <CalledOut alarms={state.alarms.values()} lastKnown={lastKnown} />
       <OtherSensors sensors={others} settings={settings} nowMs={nowMs} />
       {old && view !== null && <OldNote view={view} />}
       <ProblemNote error={error} />

@@ -61,11 +61,10 @@ interface BarProps {
 }
 
 function Bar({ reading, mean }: BarProps) {
-  const { kind, limit, ppm, standing, minutesAbove } = reading;
+  const { kind, standing, minutesAbove } = reading;
   const bar = barOf(reading, mean);
   const { name, long } = LIMIT_WORDS[kind];
-  const said =
-    ppm === null ? airWords.unknownOf(number(limit.ppm)) : airWords.ofLimit(ppmText(ppm), number(limit.ppm));
+  const said = saidOf(reading);
   const notes = [
     ...(mean !== null && bar.unknown ? [airWords.atLeast(ppmText(mean.atLeastPpm))] : []),
     ...(mean !== null && mean.coverage < 0.995 ? [covered(mean.coverage)] : []),
@@ -88,6 +87,15 @@ function Bar({ reading, mean }: BarProps) {
       {notes.length > 0 && <p class="air-bar-notes">{notes.join(' · ')}</p>}
     </div>
   );
+}
+
+/** A level that nobody measures any more is told as the last one, not as that of now. */
+function saidOf({ ppm, limit, standing }: LimitReading): string {
+  const most = number(limit.ppm);
+  if (ppm === null) return airWords.unknownOf(most);
+  return standing === 'unknown'
+    ? airWords.unknownLast(ppmText(ppm), most)
+    : airWords.ofLimit(ppmText(ppm), most);
 }
 
 function toneOf({ kind, standing }: LimitReading): string {

@@ -5,15 +5,21 @@ import { hrefTo } from '../router.ts';
 import { byUrgency, shapeOf } from '../wall/alarm-order.ts';
 import { airWords } from '../words/air.ts';
 
+interface CalledOutProps {
+  readonly alarms: Iterable<Alarm>;
+  /** When the hub was last heard, in words; null: it is heard now. */
+  readonly lastKnown: string | null;
+}
+
 /** The alarms about the air, the most urgent first, each with the first thing to do. */
-export function CalledOut({ alarms }: { readonly alarms: Iterable<Alarm> }) {
+export function CalledOut({ alarms, lastKnown }: CalledOutProps) {
   const about = byUrgency(alarms).filter(isAboutAir);
   // What holds now stands before what has passed and waits for somebody to have seen it.
   const open = [...about.filter(({ active }) => active), ...about.filter(({ active }) => !active)];
   if (open.length === 0) return null;
   return (
     <section class="air-called" aria-labelledby="air-called">
-      <h2 id="air-called">{airWords.alarmsTitle}</h2>
+      <h2 id="air-called">{lastKnown === null ? airWords.alarmsTitle : airWords.alarmsLast(lastKnown)}</h2>
       <ul>
         {open.map((alarm) => (
           <li

@@ -12,17 +12,25 @@ interface NowProps {
   readonly sensors: readonly CarbonMonoxideNow[];
   readonly settings: ShopSettings;
   readonly nowMs: number;
+  /** When the hub was last heard, in words; null: it is heard now. */
+  readonly lastKnown: string | null;
 }
 
 /** The level of carbon monoxide at each sensor, to be read from across the room. */
-export function CarbonMonoxideNowView({ sensors, settings, nowMs }: NowProps) {
+export function CarbonMonoxideNowView({ sensors, settings, nowMs, lastKnown }: NowProps) {
   return (
     <section class="air-now-part" aria-labelledby="air-now">
       <h2 id="air-now">{airWords.nowTitle}</h2>
       <div class="air-plates">
         {sensors.length === 0 && <NoSensor />}
         {sensors.map((sensor) => (
-          <Plate key={sensor.channel.id} sensor={sensor} settings={settings} nowMs={nowMs} />
+          <Plate
+            key={sensor.channel.id}
+            sensor={sensor}
+            settings={settings}
+            nowMs={nowMs}
+            lastKnown={lastKnown}
+          />
         ))}
       </div>
     </section>
@@ -42,20 +50,21 @@ function NoSensor() {
   );
 }
 
-interface PlateProps {
+interface PlateProps extends Omit<NowProps, 'sensors'> {
   readonly sensor: CarbonMonoxideNow;
-  readonly settings: ShopSettings;
-  readonly nowMs: number;
 }
 
-function Plate({ sensor, settings, nowMs }: PlateProps) {
+function Plate({ sensor, settings, nowMs, lastKnown }: PlateProps) {
   const { channel } = sensor;
   const { tone, value, unit, line } = plateOf(sensor, settings, nowMs);
   return (
     <div class={`air-plate air-plate-${tone}`}>
       {tone !== 'plain' && <Shape of={tone} />}
       <div class="air-plate-said">
-        <p class="air-plate-name">{channel.label || channel.name}</p>
+        <p class="air-plate-name">
+          {channel.label || channel.name}{' '}
+          {lastKnown !== null && <span class="air-last-known">{airWords.lastKnown(lastKnown)}</span>}
+        </p>
         <p class="air-plate-value value">
           {value}
           {unit !== '' && <small> {unit}</small>}

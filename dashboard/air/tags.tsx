@@ -46,6 +46,7 @@ export function TagToggles({ ventilation, now, onSaid }: TagsProps) {
   return (
     <div class="air-tags">
       <h3 id="air-tags">{ventilationWords.tagsTitle}</h3>
+      <p class="aside">{ventilationWords.tagsHint}</p>
       {tags === null ? (
         <p class="air-lead">
           <Shape of="blind" /> {ventilationWords.nobodySaid}

@@ -47,8 +47,9 @@ export const airWords = {
   oldTitle: 'These figures are old',
   old: (time: string) =>
     `They stood so at ${time}. The hub has not answered since: nobody knows how it is now.`,
-  feedLost: 'No connection to the hub',
   alarmsTitle: 'What the hub calls out now',
+  alarmsLast: (time: string) => `What the hub called out last, at ${time}`,
+  lastKnown: (time: string) => `last known ${time}`,
   alarmOver: 'This has passed and nobody has acknowledged it yet.',
   toWall: 'Acknowledge on the wall',
 
@@ -78,7 +79,6 @@ export const airWords = {
   othersTitle: 'Other measurements in the room',
   otherBlind: (time: string) => `no reading since ${time}`,
   otherNever: 'never a reading',
-  otherSilent: 'silent',
 
   exposureTitle: 'Against the limits',
   shiftSince: (time: string) => `This working day, since ${time}`,
@@ -89,6 +89,7 @@ export const airWords = {
     `The mean of the hours worked, at least ${least} h and at most ${most} h: the convention of this body.`,
   ofLimit: (value: string, limit: string) => `${value} of ${limit} ppm`,
   unknownOf: (limit: string) => `UNKNOWN of ${limit} ppm`,
+  unknownLast: (value: string, limit: string) => `UNKNOWN, last ${value} of ${limit} ppm`,
   atLeast: (value: string) => `at least ${value} ppm from what was measured`,
   above: 'ABOVE',
   minutesAbove: (minutes: string) => `${minutes} min with the level above it`,
@@ -97,7 +98,6 @@ export const airWords = {
   limitTick: 'limit',
   keyMeasured: 'measured',
   keyHeld: 'not measured: the last level stands in',
-  keyUnknown: 'unknown',
   noExposure: 'Without a carbon monoxide sensor there is nothing to hold against a limit.',
   peak: (ppm: string, time: string) => `Highest ${ppm} ppm at ${time}.`,
   worstShort: (ppm: string) => `Highest 15 min ${ppm} ppm.`,
@@ -139,7 +139,6 @@ export const airWords = {
   stripSaid: (name: string, stretches: string) => `${name}: ${stretches}`,
   stripNone: 'not in this time',
   stretch: (from: string, to: string) => `${from} to ${to}`,
-  stillNow: 'now',
 
   lastShiftTitle: 'The working day before',
   lastShiftSpan: (from: string, to: string) => `${from} to ${to}, as far as the hub has seen it`,
