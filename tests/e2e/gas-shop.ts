@@ -49,6 +49,10 @@ export async function gasShop(hub: RealHub, node: BenchNode, count: number): Pro
     const endedAt = n === count ? {} : { endedAt: startedAt + minutes * MINUTE_MS };
     await hub.api('POST', 'firings', { ...draft, ...endedAt });
   }
+  // From now on the node says them itself, second by second.
+  await node.set('forge', 858);
+  await node.set('gas', HOLD, 'Pa');
+  await node.set('scale', Math.round(kilograms * 100) / 100, 'kg');
   await hub.api('POST', 'gas/changes', {
     kilograms: 10.6,
     furnaceId: forge.id,

@@ -29,6 +29,9 @@ describe('the gas page', () => {
   it('shows what is left and for how long as ranges, and what each firing burned', async () => {
     const page = await browser.open(`${hub.wallUrl}#/gas`, DESK);
     await page.getByRole('heading', { name: 'Supply: Forge' }).waitFor();
+    // A cell of ten seconds has to be full, and the page to ask again.
+    await page.getByText('by the scale,').waitFor({ timeout: 40_000 });
+    await page.getByText('0.41 bar').waitFor({ timeout: 40_000 });
     const text = (await page.locator('main').textContent()) ?? '';
     expect(text).toContain('by the scale');
     expect(text).toMatch(/Lasts\d+ h.* to \d+ h/);
