@@ -33,9 +33,11 @@ function soakReasons(
     targetCelsius: main.soak.targetCelsius,
     reachedCelsius: heldCelsius,
   };
-  if (soakSeconds === 0 && plannedSeconds > 0) return [wrong('core-not-reached', params)];
+  // By the middle of a slower piece too little is no proof: its own may have been there long before.
+  const little = heat.between ? doubt : wrong;
+  if (soakSeconds === 0 && plannedSeconds > 0) return [little('core-not-reached', params)];
   const slack = Math.max(GRID_SECONDS, plannedSeconds * GRID_SHARE);
-  if (soakSeconds < plannedSeconds - slack) return [wrong('core-short', params)];
+  if (soakSeconds < plannedSeconds - slack) return [little('core-short', params)];
   const lowSeconds = lowSoakSeconds ?? 0;
   if (heat.basis === 'core' && lowSeconds < plannedSeconds * UNSURE_SHARE) {
     return [good('core-soaked', params), doubt('core-unsure', { ...params, lowSeconds })];

@@ -15,30 +15,29 @@ export interface PieceHeat {
 export type Side = 'low' | 'value' | 'high';
 
 /** The heat that a piece is judged by. Without a computed core it is what was measured around it. */
-export function heatOf({ curves, pieces }: RecordQuestion, piece: RecordedPiece): PieceHeat {
-  const [slowest] = curves.bodies;
-  const quickest = curves.bodies.at(-1);
-  if (slowest === undefined || quickest === undefined || slowest.points.length < 2) {
+export function heatOf({ curves }: Pick<RecordQuestion, 'curves'>, piece: RecordedPiece): PieceHeat {
+  const [slowest, second] = curves.bodies;
+  if (slowest === undefined || slowest.points.length < 2) {
     const basis = curves.airIsLoad ? 'probe-on-load' : 'air';
     return { basis, coreOf: null, between: false, points: curves.air.map(asPoint) };
   }
   const own = curves.bodies.find(({ pieceId }) => pieceId === piece.pieceId);
   if (own !== undefined) return { basis: 'core', coreOf: null, between: false, points: own.points };
-  const like = curves.bodies.find((body) => isLike(pieces, body, piece));
+  const like = curves.bodies.find((body) => body.likeness === piece.likeness);
   if (like !== undefined) {
     return { basis: 'core', coreOf: like.pieceId, between: false, points: like.points };
   }
-  return { basis: 'core', coreOf: slowest.pieceId, between: true, points: spanned(slowest, quickest) };
+  return {
+    basis: 'core',
+    coreOf: slowest.pieceId,
+    between: true,
+    points: spanned(slowest, second ?? slowest),
+  };
 }
 
 function asPoint({ atMs, coldest, hottest }: AirPoint): BodyPoint {
   const band = { low: coldest, value: coldest, high: hottest };
   return { atMs, core: band, surface: band, inFurnace: true };
-}
-
-function isLike(pieces: readonly RecordedPiece[], body: BodyCurve, piece: RecordedPiece): boolean {
-  const other = pieces.find(({ pieceId }) => pieceId === body.pieceId);
-  return other !== undefined && other.slowness === piece.slowness;
 }
 
 /** Not slower than the slowest, not quicker than the quickest: both curves were taken at the same instants. */

@@ -35,12 +35,12 @@ function judgePiece(question: RecordQuestion, piece: RecordedPiece): JudgedPiece
   const cooling = plan === null ? null : coolingFound(plan, heat, achieved, question.curves.corrected);
   const temper = plan === null ? null : temperFound(plan, heat, schedule.basis);
   const reasons = [
-    ...stateReasons(question, plan),
-    ...segmentReasons(question, heat),
     ...coreReasons(heat, achieved),
     ...(plan === null ? [] : windowReasons(plan, achieved)),
-    ...(cooling?.reasons ?? []),
     ...(temper?.reasons ?? []),
+    ...(cooling?.reasons ?? []),
+    ...segmentReasons(question, heat),
+    ...stateReasons(question, plan),
   ].toSorted((a, b) => gravity(b) - gravity(a));
   return {
     pieceId: piece.pieceId,

@@ -29,7 +29,8 @@ export interface BodyPoint {
 
 export interface BodyCurve {
   readonly pieceId: string;
-  readonly part: 'only' | 'slowest' | 'quickest';
+  /** Pieces of the same section and steel take heat alike. */
+  readonly likeness: string;
   readonly points: readonly BodyPoint[];
 }
 
@@ -42,7 +43,7 @@ export interface AirPoint {
 
 /** What one judging of a firing saw on the way. */
 export interface FiringCurves {
-  /** Slowest first; empty: no core could be computed. */
+  /** The slowest first, then the quickest, then others; taken at the same instants. Empty: no core could be computed. */
   readonly bodies: readonly BodyCurve[];
   readonly air: readonly AirPoint[];
   /** Every watched channel sits on the load: its reading is the piece's own. */
@@ -56,8 +57,7 @@ export interface RecordedPiece {
   readonly pieceId: string;
   readonly mark: string;
   readonly plan: PlanPiece | null;
-  /** Volume over surface, mm: what decides how slowly it takes heat. */
-  readonly slowness: number;
+  readonly likeness: string;
 }
 
 export interface RecordQuestion {

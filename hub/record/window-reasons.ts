@@ -28,7 +28,7 @@ export function windowReasons(plan: PlanPiece, achieved: Achieved): Reason[] {
   const { durationSeconds } = main.soak;
   const held = faultsAt(plan, heldCelsius, durationSeconds, ['held', 'either']);
   const peak = faultsAt(plan, surfacePeakCelsius, durationSeconds, ['peak']);
-  const found = [...held, ...peak];
+  const found = once([...held, ...peak]);
   return found.length > 0 ? found : inWindow(plan, heldCelsius, surfacePeakCelsius);
 }
 
@@ -46,6 +46,16 @@ function faultsAt(
     const told = { ...params, reachedCelsius: celsius };
     return [{ code: said.code, weight: isNear(plan, said.code, celsius) ? 'doubt' : weight, params: told }];
   });
+}
+
+/** Two rules may say the same of one heat: the graver counts, and among equals the one of the step's own window. */
+function once(reasons: readonly Reason[]): Reason[] {
+  const kept = new Map<string, Reason>();
+  for (const reason of reasons) {
+    const before = kept.get(reason.code);
+    if (before?.weight !== 'wrong' || reason.weight === 'wrong') kept.set(reason.code, reason);
+  }
+  return [...kept.values()];
 }
 
 /**

@@ -1,8 +1,10 @@
-import { isOnCore, loadOf } from '../firing/load/load.ts';
+import { isOnCore, type LoadTrack, loadOf } from '../firing/load/load.ts';
 import { coreOf, type PieceTrack, surfaceOf } from '../firing/load/model.ts';
+import type { LoadBody } from '../firing/load/steel-body.ts';
 import type { FiringCase, FiringState } from '../firing/types.ts';
 import { viewOf } from '../firing/view.ts';
 import type { AirPoint, Band, BodyPoint, FiringCurves } from '../record/types.ts';
+import { likeness, moveOthers, otherBodies, startOthers } from './other-bodies.ts';
 
 /** What one judging of a firing sees on the way, kept so thin that straight lines between the points stay true. */
 
@@ -16,10 +18,14 @@ export class CurveGatherer {
   readonly #case: FiringCase;
   readonly #thin: Thinned<readonly BodyPoint[]>;
   readonly #air: Thinned<AirPoint>;
+  readonly #others: readonly LoadBody[];
+  #otherTracks: readonly PieceTrack[] = [];
+  #load: LoadTrack | null = null;
   #corrected = false;
 
   constructor(c: FiringCase) {
     this.#case = c;
+    this.#others = otherBodies(c, loadOf(c));
     this.#thin = new Thinned(bodiesMoved);
     this.#air = new Thinned(airMoved);
   }
@@ -34,9 +40,9 @@ export class CurveGatherer {
 
   curves(): FiringCurves {
     const rows = this.#thin.all();
-    const bodies = loadOf(this.#case).map(({ piece, part }, i) => ({
+    const bodies = [...loadOf(this.#case), ...this.#others].map(({ piece }, i) => ({
       pieceId: piece.pieceId,
-      part,
+      likeness: likeness(piece),
       points: rows.flatMap((row) => row[i] ?? []),
     }));
     return {
@@ -52,10 +58,21 @@ export class CurveGatherer {
     if (load.correctedBy !== null) this.#corrected = true;
     const inFurnace = load.place === 'furnace';
     const atMs = load.steppedTo;
+    const tracks = [...load.pieces, ...this.#carried(load)];
     this.#thin.take(
       atMs,
-      load.pieces.map((track) => pointOf(atMs, track, inFurnace)),
+      tracks.map((track) => pointOf(atMs, track, inFurnace)),
     );
+  }
+
+  #carried(load: LoadTrack): readonly PieceTrack[] {
+    const step = this.#load === null ? null : { from: this.#load, to: load };
+    this.#otherTracks =
+      step === null
+        ? startOthers(this.#others, load)
+        : moveOthers(this.#case, this.#others, this.#otherTracks, step);
+    this.#load = load;
+    return this.#otherTracks;
   }
 
   #seeAir(state: FiringState): void {

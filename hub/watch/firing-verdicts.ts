@@ -12,6 +12,7 @@ import { judgePieces, RECORD_VERSION } from '../record/judge.ts';
 import type { JudgedPiece, RecordedPiece } from '../record/types.ts';
 import { CurveGatherer } from './firing-curves.ts';
 import { caseOf, FiringTrack, type TrackParts } from './firing-track.ts';
+import { likeness } from './other-bodies.ts';
 import { type SteelBook, steelBook, steelOfOwn } from './steel-book.ts';
 
 /** Verdicts on the pieces of a firing: judged with it in one replay, and kept with what earlier rules said. */
@@ -86,9 +87,8 @@ export function judgedPieces(row: VerdictRow): readonly JudgedPiece[] {
 }
 
 function recordedPiece(book: SteelBook, piece: LoadPiece): RecordedPiece {
-  const { pieceId, mark, section } = piece;
-  const share = section.shape === 'plate' ? 1 / 2 : section.shape === 'sphere' ? 1 / 6 : 1 / 4;
-  return { pieceId, mark, plan: planOf(book, piece), slowness: section.thicknessMm * share };
+  const { pieceId, mark } = piece;
+  return { pieceId, mark, plan: planOf(book, piece), likeness: likeness(piece) };
 }
 
 /** The step that an austenitising is for is hardening: a route that only austenitises does not exist. */

@@ -68,7 +68,7 @@ export function reason(code: string, params: Record<string, number> = {}): Segme
 const NO_CURVES: FiringCurves = { bodies: [], air: [], airIsLoad: false, corrected: false };
 
 export function computed(curve: BodyPoint[], pieceId = 'p1'): FiringCurves {
-  return { ...NO_CURVES, bodies: [{ pieceId, part: 'only', points: curve }] };
+  return { ...NO_CURVES, bodies: [{ pieceId, likeness: 'plate 12', points: curve }] };
 }
 
 interface Asked extends Partial<Omit<RecordQuestion, 'schedule' | 'pieces'>> {
@@ -78,7 +78,7 @@ interface Asked extends Partial<Omit<RecordQuestion, 'schedule' | 'pieces'>> {
 
 /** The one piece of a firing, judged. */
 export function judged({ plan, ...asked }: Asked): JudgedPiece {
-  const pieces = [{ pieceId: 'p1', mark: 'K-1', plan, slowness: 6 }];
+  const pieces = [{ pieceId: 'p1', mark: 'K-1', plan, likeness: 'plate 12' }];
   const question = { status: 'finished' as const, segments: [], curves: NO_CURVES, ...asked, pieces };
   const [piece] = judgePieces(question);
   if (piece === undefined) throw new Error('no piece was judged');

@@ -55,9 +55,15 @@ async function recorded(): Promise<Recorded> {
     });
     return { pieceId: body.id, routeStepId: body.route[0].id };
   };
-  const [thin, thick] = [await piece('K-6', 6), await piece('A-150', 150)];
+  const [thin, bar, thick] = [await piece('K-6', 6), await piece('B-20', 20), await piece('A-150', 150)];
   const endedAt = startedAt + 599 * 10_000;
-  const draft = { furnaceId: furnace.id, scheduleId: schedule.id, startedAt, endedAt, pieces: [thin, thick] };
+  const draft = {
+    furnaceId: furnace.id,
+    scheduleId: schedule.id,
+    startedAt,
+    endedAt,
+    pieces: [thin, thick, bar],
+  };
   const { body } = await api.call('POST', '/api/v1/firings', draft);
   const findings = () => api.call('GET', `/api/v1/firings/${body.id}/findings`);
   return { ...api, firingId: body.id, chamber, thin: thin.pieceId, thick: thick.pieceId, findings };
@@ -80,6 +86,14 @@ describe('the record of a firing', () => {
     expect(thick.text).toMatch(/^Not met: Its middle (never|had)/);
     expect(thick.airSoakSeconds).toBeGreaterThan(1200);
     expect(thick.peakCelsius.value).toBeLessThan(thin.peakCelsius.value);
+  });
+
+  it('judges a piece between the slowest and the quickest by its own middle too', async () => {
+    const [thin, thick, bar] = (await seen.findings()).body.pieces;
+    expect(bar).toMatchObject({ mark: 'B-20', basis: 'core', coreOf: null });
+    expect(bar.soakSeconds).toBeGreaterThan(1200);
+    expect(bar.soakSeconds).toBeLessThan(thin.soakSeconds);
+    expect(bar.verdict).not.toBe(thick.verdict);
   });
 
   it('is what its published schema says, by a general validator made from that schema alone', async () => {

@@ -65,7 +65,7 @@ export const RECORD: RecordTables = {
     'not-met': 'nicht erfüllt',
   },
   figure: {
-    'decarburised-depth': 'Höchstens {high} {unit} tief entkohlt, eher {value}',
+    'decarburised-depth': 'Nicht tiefer entkohlt als {high} {unit} (die Formeln sagen {low}–{high})',
     scale: 'Zunder {value} {unit} ({low}–{high})',
     'metal-loss': 'Abbrand je Fläche {value} {unit} ({low}–{high})',
     grain: 'Korn etwa {value} {unit} ({low}–{high})',

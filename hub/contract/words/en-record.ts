@@ -67,7 +67,7 @@ export const WAS = {
 
 /** One figure with its band. */
 export const FIGURE = {
-  'decarburised-depth': 'Decarburised at most {high} {unit} deep, more likely {value}',
+  'decarburised-depth': 'Decarburised no deeper than {high} {unit} (the formulas say {low}–{high})',
   scale: 'Scale {value} {unit} ({low}–{high})',
   'metal-loss': 'Metal gone from each face {value} {unit} ({low}–{high})',
   grain: 'Grain about {value} {unit} ({low}–{high})',
