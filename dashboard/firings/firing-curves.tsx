@@ -1,6 +1,7 @@
 import { useMemo, useState } from 'preact/hooks';
 import type { DisplayUnit } from '../../hub/contract/schedule.ts';
 import { FiringChart } from '../charts/firing-chart.tsx';
+import type { ChartSeries } from '../charts/types.ts';
 import { useShell } from '../shell.ts';
 import { firingWords } from '../words/firings.ts';
 import { type CurveChannel, curveChannels } from './channels.ts';
@@ -18,10 +19,12 @@ const PACE_MS = 2_000;
 interface CurvesProps {
   readonly folder: FiringFolder;
   readonly unit: DisplayUnit;
+  /** Computed middles of the pieces. */
+  readonly cores: readonly ChartSeries[];
 }
 
 /** The chart of a firing, with a switch for each curve, and its twin for paper. */
-export function FiringCurves({ folder, unit }: CurvesProps) {
+export function FiringCurves({ folder, unit, cores }: CurvesProps) {
   const { feed } = useShell();
   const { firing, alarms } = folder;
   const [switched, setSwitched] = useState<ReadonlyMap<string, boolean>>(new Map());
@@ -32,13 +35,16 @@ export function FiringCurves({ folder, unit }: CurvesProps) {
   const isRunning = firing.status === 'running';
   const now = Math.floor(feed.now.value / PACE_MS) * PACE_MS;
   const series = useMemo(
-    () =>
-      curves.flatMap(({ channel, series: known }) =>
+    () => [
+      ...curves.flatMap(({ channel, series: known }) =>
         known && channel.quantity === 'temperature'
           ? [curveSeries(channel, known, isRunning ? now : null)]
           : [],
       ),
+      ...cores,
+    ],
     [
+      cores.map(({ label, readings }) => `${label}${readings.length}`).join(),
       isRunning ? now : 0,
       shown.map(({ id, label }) => `${id}${label}`).join(),
       ...curves.map(({ series: known }) => known),

@@ -17,9 +17,13 @@ import { FiringCurves } from './firing-curves.tsx';
 import { Alarms, Events } from './happenings.tsx';
 import { Notes } from './notes.tsx';
 import { PaperFoot, PaperHead, PaperTail } from './paper.tsx';
+import { paperBudget } from './paper-list.ts';
+import { PaperPieces } from './paper-pieces.tsx';
+import { Beside, PieceFindings } from './piece-findings.tsx';
 import { SegmentTable } from './segment-table.tsx';
 import { TitleForm } from './title-form.tsx';
 import { Trust } from './trust.tsx';
+import { coreSeries, useFindings } from './use-findings.ts';
 import { type FiringFolder, useFiring } from './use-firing.ts';
 
 /** A firing's page: what was planned, what was measured, what came of it. Mount anew for another id. */
@@ -53,6 +57,8 @@ interface KnownProps {
 function Known({ folder, error, reload }: KnownProps) {
   const { feed } = useShell();
   const { firing, alarms, notes } = folder;
+  const findings = useFindings(firing);
+  const known = findings.state === 'here' ? findings.value : null;
   const [edits, setEdits] = useState(false);
   const [chosen, setChosen] = useState<DisplayUnit | null>(null);
   const unit = chosen ?? feed.state.value?.shop.settings.displayUnit ?? 'Cel';
@@ -79,8 +85,17 @@ function Known({ folder, error, reload }: KnownProps) {
             <Button onPress={() => setEdits(true)}>{firingWords.edit}</Button>
           </p>
         </div>
-        <FiringCurves folder={folder} unit={unit} />
+        <FiringCurves folder={folder} unit={unit} cores={coreSeries(known?.pieces ?? [])} />
+        <PieceFindings firing={firing} findings={findings} unit={unit} />
         <SegmentTable firing={firing} unit={unit} />
+        {known && (
+          <PaperPieces
+            findings={known}
+            unit={unit}
+            most={paperBudget(firing.schedule.segments.length).pieces}
+          />
+        )}
+        <Beside findings={findings} />
         <Trust firing={firing} unit={unit} />
         {firing.schedule.basis && (
           <div class="firing-section">

@@ -1,7 +1,7 @@
 import type { PlanPoint } from '../../hub/contract/firing.ts';
 import type { DisplayUnit } from '../../hub/contract/schedule.ts';
 import { fromBase } from '../../hub/contract/units.ts';
-import type { ChartMark, ChartSeries, TimeWindow } from '../charts/types.ts';
+import type { ChartMark, ChartSeries, CurveRole, TimeWindow } from '../charts/types.ts';
 import { paperWords } from '../words/firings.ts';
 import { number, unitNamed } from '../words/format.ts';
 import { timeOfDay } from '../words/time.ts';
@@ -11,6 +11,14 @@ import { timeTicks, valueTicks } from './paper-scale.ts';
 const WIDTH = 720;
 const HEIGHT = 250;
 const FRAME: Frame = { left: 44, top: 18, width: WIDTH - 54, height: HEIGHT - 40 };
+
+/** Without colour: what was watched is thick, what was computed is broken. */
+const STROKES: Readonly<Record<CurveRole, string>> = {
+  measured: 'paper-curve paper-watched',
+  other: 'paper-curve',
+  core: 'paper-curve paper-core',
+  forecast: 'paper-curve',
+};
 
 export interface PaperChartProps {
   readonly name: string;
@@ -45,13 +53,12 @@ export function PaperChart({ name, unit, plan, series, marks, whole }: PaperChar
           )}
           <path class="paper-plan" d={planPath(plan, scale, show)} />
           {series.map((curve) => (
-            <path
-              key={curve.label}
-              class={curve.role === 'measured' ? 'paper-curve paper-watched' : 'paper-curve'}
-              d={curvePath(curve, scale, show)}
-            />
+            <path key={curve.label} class={STROKES[curve.role]} d={curvePath(curve, scale, show)} />
           ))}
         </g>
+        {series.map((curve) => (
+          <CoreName key={curve.label} curve={curve} scale={scale} show={show} />
+        ))}
         <Edges scale={scale} window={whole} label={shown.label} />
         {marks.map((mark, index) => (
           <Mark key={`${mark.at}${mark.words}`} x={scale.x(mark.at)} number={index + 1} />
@@ -59,6 +66,23 @@ export function PaperChart({ name, unit, plan, series, marks, whole }: PaperChar
       </svg>
       <figcaption>{paperWords.key}</figcaption>
     </figure>
+  );
+}
+
+interface CoreNameProps {
+  readonly curve: ChartSeries;
+  readonly scale: Scale;
+  readonly show: (celsius: number) => number;
+}
+
+/** Two computed middles look alike on paper: each bears its name, a third of the way. */
+function CoreName({ curve, scale, show }: CoreNameProps) {
+  const at = curve.readings[Math.floor(curve.readings.length / 3)];
+  if (curve.role !== 'core' || at === undefined) return null;
+  return (
+    <text class="paper-text" x={scale.x(at.at) + 4} y={scale.y(show(at.value)) + 10}>
+      {curve.label}
+    </text>
   );
 }
 

@@ -30,6 +30,7 @@ export function textsForPaper(texts: readonly string[], most: number): PaperText
 
 /** How much of each list goes on paper, so that a record fits two pages. */
 export interface PaperBudget {
+  readonly pieces: number;
   readonly marks: number;
   readonly alarms: number;
   readonly notes: number;
@@ -41,10 +42,13 @@ export interface PaperBudget {
 
 /** The table of segments is never cut, so what it takes is taken from the lists. */
 export function paperBudget(segments: number): PaperBudget {
-  if (segments <= 5) return { marks: 36, alarms: 10, notes: 8, noteCharacters: 1200, rows: 'full' };
-  if (segments <= 12) return { marks: 24, alarms: 8, notes: 5, noteCharacters: 800, rows: 'dense' };
-  if (segments <= 24) return { marks: 12, alarms: 4, notes: 2, noteCharacters: 300, rows: 'dense' };
-  return { marks: 12, alarms: 3, notes: 1, noteCharacters: 200, rows: 'bare' };
+  if (segments <= 5)
+    return { pieces: 6, marks: 36, alarms: 10, notes: 8, noteCharacters: 1200, rows: 'full' };
+  if (segments <= 12)
+    return { pieces: 5, marks: 24, alarms: 8, notes: 5, noteCharacters: 800, rows: 'dense' };
+  if (segments <= 24)
+    return { pieces: 4, marks: 12, alarms: 4, notes: 2, noteCharacters: 300, rows: 'dense' };
+  return { pieces: 3, marks: 12, alarms: 3, notes: 1, noteCharacters: 200, rows: 'bare' };
 }
 
 /** The gravest marks when there are too many, in the order of time again. */

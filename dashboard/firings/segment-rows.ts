@@ -82,7 +82,10 @@ function between(from: number | null, to: number | null, unit: DisplayUnit): str
 
 function soakText(segment: Segment, result: SegmentResult, begun: boolean): string {
   if (segment.kind !== 'soak' || !begun) return none;
-  return segmentWords.ofPlan(span(result.soakSeconds), duration(segment.durationSeconds));
+  const planned = duration(segment.durationSeconds);
+  const { soakSecondsCore: core, soakSecondsAir: air } = result;
+  if (core !== null) return segmentWords.coreAndAir(span(core), span(air), planned);
+  return segmentWords.ofPlan(span(result.soakSeconds), planned);
 }
 
 function overText(result: SegmentResult, unit: DisplayUnit): string {

@@ -145,6 +145,7 @@ export const segmentWords = {
   from: (from: string) => `from ${from}`,
   until: (to: string) => `to ${to}`,
   ofPlan: (done: string, planned: string) => `${done} of ${planned}`,
+  coreAndAir: (core: string, air: string, planned: string) => `middle ${core}, air ${air}, of ${planned}`,
   above: (over: string, seconds: number) => `+${over} for ${span(seconds)}`,
 } as const;
 
@@ -154,6 +155,6 @@ export const paperWords = {
   printed: (time: string, shop: string) => `Printed ${time} · ${shop} · Soakwatch`,
   more: (count: number) => `and ${count} more in the record (JSON)`,
   cut: '… the rest stands in the record (JSON)',
-  key: 'Grey: tolerance · dashed: plan · solid: measured (watched channels thick) · hatched: no reading',
+  key: 'Grey: tolerance · dashed: plan · solid: measured (watched channels thick) · dash-dot: computed middle of a piece · hatched: no reading',
   mark: (index: number) => String(index),
 } as const;

@@ -1,0 +1,116 @@
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { type RealHub, realHub, runProgram, temporaryFolder } from '../hub/real-hub.ts';
+import { BenchNode, furnishShop } from './bench-node.ts';
+import { accessFaults, fitsWidth, openBrowser, type TestBrowser } from './browser.ts';
+
+let folder: ReturnType<typeof temporaryFolder>;
+let hub: RealHub;
+let node: BenchNode;
+let browser: TestBrowser;
+let firingId: string;
+const MINUTE = 60_000;
+
+/** The heat of a step as a shop plans it: up, hold for 25 minutes, out into still air. */
+const SEGMENTS = [
+  { kind: 'ramp', targetCelsius: 905, toleranceCelsius: 15 },
+  { kind: 'soak', targetCelsius: 905, toleranceCelsius: 15, durationSeconds: 1500 },
+  { kind: 'cool', targetCelsius: 300, medium: 'still-air' },
+];
+
+async function piece(mark: string, grade: string, thicknessMm: number) {
+  const made = await hub.api('POST', 'pieces', {
+    mark,
+    steel: { grade },
+    section: { shape: 'plate', thicknessMm, massKilograms: null },
+    route: [{ kind: 'heat', step: 'normalise' }],
+  });
+  return { pieceId: made.id, routeStepId: made.route[0].id };
+}
+
+/** Two hours that are over: a knife, a bar and a thick block in one oven, and carbon monoxide in the room. */
+async function recordFiring(): Promise<string> {
+  const { ovenId } = await furnishShop(hub);
+  const schedule = await hub.api('POST', 'schedules', { name: 'Normalise 905', segments: SEGMENTS });
+  const pieces = [
+    await piece('KNIFE-6', '1095', 6),
+    await piece('BAR-20', '1045', 20),
+    await piece('BLOCK-90', '1045', 90),
+  ];
+  const endedAt = Math.floor(Date.now() / 1000) * 1000 - MINUTE;
+  const startedAt = endedAt - 120 * MINUTE;
+  const pack = [];
+  for (let at = startedAt; at <= endedAt; at += 10_000) {
+    const minute = (at - startedAt) / MINUTE;
+    pack.push({ n: 'oven', u: 'Cel', t: at / 1000, v: Math.min(905, 30 + minute * 20) });
+    pack.push({ n: 'co', u: '[ppm]', t: at / 1000, v: minute > 30 && minute < 50 ? 22 : 6 });
+  }
+  await node.backfill(pack);
+  const confirmations = [{ segment: 1, at: startedAt + 110 * MINUTE }];
+  const draft = { furnaceId: ovenId, scheduleId: schedule.id, startedAt, endedAt, confirmations, pieces };
+  return (await hub.api('POST', 'firings', { ...draft, title: 'Three sections' })).id;
+}
+
+beforeAll(async () => {
+  folder = temporaryFolder();
+  hub = await realHub(folder.path);
+  node = await BenchNode.connect(hub);
+  firingId = await recordFiring();
+  browser = await openBrowser('light');
+});
+afterAll(async () => {
+  await browser.close();
+  await node.leave();
+  await hub.stop();
+  folder.remove();
+});
+
+const address = (): string => `${hub.wallUrl}#/firings/${firingId}`;
+
+describe('the record of three pieces', () => {
+  it('shows each with its verdict and its reason, and leads to the piece', async () => {
+    const page = await browser.open(address());
+    const cards = page.locator('.piece-finding');
+    await cards.first().waitFor();
+    expect(await cards.count()).toBe(3);
+    const block = cards.filter({ hasText: 'BLOCK-90' });
+    expect(await block.getByText('Not met').count()).toBe(1);
+    expect(await cards.filter({ hasText: 'BAR-20' }).getByText('Not met').count()).toBe(0);
+    expect(await block.locator('.piece-why').textContent()).toMatch(/Its middle|Held at/);
+    await block.getByRole('link', { name: 'BLOCK-90' }).click();
+    await page.waitForURL(/#\/pieces\//);
+    expect(browser.complaints).toEqual([]);
+  });
+
+  it('draws the computed middles as vectors on paper', async () => {
+    const page = await browser.open(address());
+    const cores = page.locator('.paper-core');
+    await expect.poll(() => cores.count()).toBe(2);
+    expect((await cores.first().getAttribute('d'))?.length ?? 0).toBeGreaterThan(200);
+  });
+
+  it.each(['A4', 'Letter'])('prints on at most two pages of %s', async (format) => {
+    const page = await browser.open(address());
+    await page.locator('.paper-core').first().waitFor({ state: 'attached' });
+    const drawn = page.locator('.paper-watched').first();
+    await expect.poll(async () => (await drawn.getAttribute('d'))?.length ?? 0).toBeGreaterThan(200);
+    const file = join(process.env.SOAKWATCH_KEEP_PDF ?? folder.path, `record-${format}.pdf`);
+    writeFileSync(file, await page.pdf({ format, printBackground: true }));
+    const pages = Number(/Pages:\s+(\d+)/.exec(await runProgram('pdfinfo', [file]))?.[1]);
+    expect(pages).toBeGreaterThan(0);
+    expect(pages).toBeLessThanOrEqual(2);
+  });
+
+  it('has no fault by WCAG 2.2 AA that axe finds, day and night, and fits a phone in width', async () => {
+    for (const scheme of ['light', 'dark'] as const) {
+      const page = await browser.open(address());
+      await page.emulateMedia({ colorScheme: scheme });
+      await page.locator('.piece-finding details').first().waitFor();
+      for (const more of await page.locator('.piece-finding summary').all()) await more.click();
+      expect(await accessFaults(page)).toEqual([]);
+      await page.setViewportSize({ width: 390, height: 844 });
+      expect(await fitsWidth(page)).toBe(true);
+    }
+  });
+});
