@@ -66,8 +66,7 @@ function Plate({ sensor, settings, nowMs, lastKnown }: PlateProps) {
           {lastKnown !== null && <span class="air-last-known">{airWords.lastKnown(lastKnown)}</span>}
         </p>
         <p class="air-plate-value value">
-          {value}
-          {unit !== '' && <small> {unit}</small>}
+          {value} {unit !== '' && <small>{unit}</small>}
         </p>
         <p class="air-plate-line">{line}</p>
         <ul class="air-plate-notes">

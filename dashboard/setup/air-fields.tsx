@@ -1,3 +1,4 @@
+import './air-fields.css';
 import { z } from 'zod';
 import { AirView, WORKING_RATES } from '../../hub/contract/air.ts';
 import { LIMIT_PROFILES } from '../../hub/contract/compute/exposure.ts';
@@ -111,5 +112,9 @@ function ProfileLimits({ profile }: { readonly profile: AirTexts['profile'] }) {
   );
   if (answer.state === 'waiting') return <p role="status">{airSetupWords.asking}</p>;
   if (answer.state === 'failed') return <ProblemNote error={answer.error} />;
-  return <LimitTable caption={airWords.limitsCaption(PROFILE_WORDS[profile])} limits={answer.value.limits} />;
+  return (
+    <div class="setup-wide">
+      <LimitTable caption={airWords.limitsCaption(PROFILE_WORDS[profile])} limits={answer.value.limits} />
+    </div>
+  );
 }

@@ -6,7 +6,7 @@ import type { LimitKind } from '../../hub/contract/compute/exposure.ts';
 type Profile = AirView['profile'];
 
 export const PROFILE_WORDS: Readonly<Record<Profile, string>> = {
-  strictest: 'Strictest of all below',
+  strictest: 'The strictest of all bodies here',
   eu: 'European Union',
   uk: 'United Kingdom',
   germany: 'Germany',
@@ -28,7 +28,7 @@ export const WORK_RATE_WORDS: Readonly<Record<Exclude<AirView['workRate'], 'rest
 export const LIMIT_WORDS: Readonly<Record<LimitKind, { readonly name: string; readonly long: string }>> = {
   twa: { name: 'The day', long: 'mean of 8 h (TWA)' },
   stel: { name: 'Short', long: 'mean of the last 15 min (STEL)' },
-  excursion: { name: 'Peaks', long: 'not for long above (excursion)' },
+  excursion: { name: 'Peaks', long: 'never above (excursion)' },
   ceiling: { name: 'Ceiling', long: 'at no instant above' },
   idlh: { name: 'Danger to life', long: 'at no instant (IDLH)' },
 };
