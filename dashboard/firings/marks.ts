@@ -44,6 +44,7 @@ export function shapeOfEvent(event: Pick<FiringEvent, 'kind' | 'finding'>): Char
 /** A chart has room for "Overshoot ahead" and "Soak at 860 °C", not for their sentences. */
 function shortWords(event: FiringEvent): string {
   if (event.kind === 'finding-raised') return event.text.split(/\.(?:\s|$)/, 1)[0] ?? event.text;
-  if (event.kind === 'segment-started') return event.text.split(': ', 1)[0] ?? event.text;
+  if (event.kind === 'segment-started' || event.kind === 'arrest')
+    return event.text.split(': ', 1)[0] ?? event.text;
   return event.text;
 }

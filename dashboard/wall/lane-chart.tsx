@@ -32,8 +32,8 @@ export function LaneChart({ lane, live }: LaneChartProps) {
     [now, ...drawn.map(({ series: known }) => known)],
   );
   const marks = useMemo(
-    () => marksOf(feed.state.value?.alarms.values() ?? [], live.firing.id),
-    [feed.state.value?.alarms, live.firing.id],
+    () => marksOf(feed.state.value?.alarms.values() ?? [], live),
+    [feed.state.value?.alarms, live.firing.id, live.arrests.length],
   );
   const unit = feed.state.value?.shop.settings.displayUnit ?? 'Cel';
   return (
@@ -87,10 +87,17 @@ type AlarmList = Iterable<
   Parameters<typeof shapeOf>[0] & { firingId: string | null; raisedAt: number; title: string }
 >;
 
-function marksOf(alarms: AlarmList, firingId: string): ChartMark[] {
-  return [...alarms]
-    .filter((alarm) => alarm.firingId === firingId)
+function marksOf(alarms: AlarmList, { firing, arrests }: LiveFiring): ChartMark[] {
+  const raised = [...alarms]
+    .filter((alarm) => alarm.firingId === firing.id)
     .map((alarm) => ({ at: alarm.raisedAt, shape: shapeOf(alarm), words: alarm.title }));
+  // "Arrest on heating at 722 °C": what it means stands in the record.
+  const turned = arrests.map(({ at, text }) => ({
+    at,
+    shape: 'event' as const,
+    words: text.split(': ', 1)[0] ?? text,
+  }));
+  return [...raised, ...turned];
 }
 
 interface FollowedChannel {

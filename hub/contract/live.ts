@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { Alarm } from './alarm.ts';
-import { Firing, FiringJudgement } from './firing.ts';
+import { Firing, FiringEvent, FiringJudgement } from './firing.ts';
 import { EpochMs, Reading } from './reading.ts';
 import { Channel, Furnace, Shop, ShopNode } from './shop.ts';
 
@@ -15,6 +15,7 @@ import { Channel, Furnace, Shop, ShopNode } from './shop.ts';
 export const LiveFiring = z.object({
   firing: Firing,
   judgement: FiringJudgement.omit({ events: true }),
+  arrests: z.array(FiringEvent).describe('Where the steel turned, as it was found: marks for the curve'),
 });
 export type LiveFiring = z.infer<typeof LiveFiring>;
 

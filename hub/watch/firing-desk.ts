@@ -332,8 +332,8 @@ export class FiringDesk {
     const row = this.#archive.firingCourse(id);
     if (!row) return null;
     const { confirmations: _c, ...firing } = row;
-    const { events: _e, ...judgement } = track.judgement();
-    return { firing, judgement };
+    const { events, ...judgement } = track.judgement();
+    return { firing, judgement, arrests: events.filter(({ kind }) => kind === 'arrest') };
   }
 
   #tellRunning(id: string, track: FiringTrack): void {

@@ -119,6 +119,7 @@ export function liveFiring(facts: FiringFacts): LiveFiring {
       pieces: [],
       createdAt: facts.startedAt,
     },
+    arrests: [],
     judgement: {
       judgedTo: NOW,
       judgeVersion: '1',
