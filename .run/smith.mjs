@@ -8,7 +8,8 @@ const FURNACES = {
     name: 'Gas forge',
     kind: 'gas-forge',
     ratedCelsius: 1300,
-    note: 'Invented: two burners, one door.',
+    note: 'Invented: one door.',
+    gas: { boreMm: 0.889, dischargeCoefficient: 0.85, burners: 1, lowPascals: 6000, highPascals: 120_000 },
   },
   oven: { name: 'Oven', kind: 'electric-oven', ratedCelsius: 1150, note: 'Invented: 3 kW, side elements.' },
 };
@@ -110,7 +111,13 @@ export class Smith {
   }
 
   async furnish() {
-    await this.#call('PATCH', 'shop', { name: 'Invented shop' });
+    await this.#call('PATCH', 'shop', {
+      name: 'Invented shop',
+      gasPricePerKilogram: 3,
+      currency: '€',
+      gasCylinderKilograms: 9,
+      gasTareKilograms: 0,
+    });
     for (const [key, draft] of Object.entries(FURNACES))
       this.#furnaces[key] = await this.#call('POST', 'furnaces', draft);
     for (const { furnace, ...draft } of CHANNELS) {

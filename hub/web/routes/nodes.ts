@@ -112,5 +112,7 @@ function roleByName(channel: Channel, furnaceId: string | null): Channel['role']
   if (isOfTheRoom(channel)) return 'room-air';
   if (channel.quantity === 'temperature' && furnaceId !== null && /load|work|piece/i.test(channel.name))
     return 'load';
+  // A gauge on the cylinder's side of the regulator says "cylinder"; without the word it is the burner's.
+  if (channel.quantity === 'pressure' && /cylinder/i.test(channel.name)) return 'cylinder-pressure';
   return likelyRole(channel.quantity, furnaceId);
 }
