@@ -1,15 +1,19 @@
 import '../parts/sheets.css';
 import './alarms.css';
+import { useEffect } from 'preact/hooks';
 import type { FeedState } from '../feed/state.ts';
 import { TextField } from '../parts/field.tsx';
 import { Page } from '../parts/page.tsx';
 import { whoIsHere } from '../pieces/who.ts';
 import { useShell } from '../shell.ts';
 import { alarmWords } from '../words/alarms.ts';
+import { asking } from './asking.ts';
 import { AlarmCard } from './card.tsx';
 import { FloodNote } from './flood-note.tsx';
+import { GiveBackDialog } from './give-back-dialog.tsx';
 import { GroupView } from './group-view.tsx';
 import { HeldBackPart } from './held-back.tsx';
+import { SetAsideDialog } from './set-aside-dialog.tsx';
 import { sortAlarms } from './sorted.ts';
 
 /** What stands now: the most urgent action first, what follows from it under it, and all that is set aside. */
@@ -24,10 +28,23 @@ export function AlarmsPage() {
             {alarmWords.notCurrent}
           </p>
         )}
+        <OpenForm />
         {state === null ? <p role="status">{alarmWords.asking}</p> : <Standing state={state} />}
       </Page>
     </div>
   );
+}
+
+/** Leaving the page closes the form. */
+function OpenForm() {
+  const close = () => {
+    asking.value = null;
+  };
+  useEffect(() => close, []);
+  const open = asking.value;
+  if (open === null) return null;
+  const Form = open.form === 'set-aside' ? SetAsideDialog : GiveBackDialog;
+  return <Form key={open.alarm.id} alarm={open.alarm} onClose={close} />;
 }
 
 function Standing({ state }: { readonly state: FeedState }) {

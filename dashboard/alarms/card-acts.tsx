@@ -1,4 +1,3 @@
-import { useState } from 'preact/hooks';
 import type { Alarm } from '../../hub/contract/alarm.ts';
 import { isPutAside } from '../../hub/contract/alarm-groups.ts';
 import { Button } from '../parts/button.tsx';
@@ -7,8 +6,7 @@ import { useAction } from '../parts/use-action.ts';
 import { whoIsHere } from '../pieces/who.ts';
 import { useShell } from '../shell.ts';
 import { alarmWords } from '../words/alarms.ts';
-import { GiveBackDialog } from './give-back-dialog.tsx';
-import { SetAsideDialog } from './set-aside-dialog.tsx';
+import { asking } from './asking.ts';
 import { type Act, actOf } from './standing.ts';
 
 const ACT_WORDS: Readonly<Record<Act, string>> = {
@@ -24,13 +22,15 @@ const NOBODY = 'alarms page';
 /** The one thing to press, and beside it, small, the way to put the alarm aside. */
 export function CardActs({ alarm }: { readonly alarm: Alarm }) {
   const { api } = useShell();
-  const [dialog, setDialog] = useState<'aside' | 'back' | null>(null);
   const press = useAction();
   const act = actOf(alarm);
   const by = whoIsHere.value.trim() || NOBODY;
   const go = (what: Act) => {
-    if (what === 'give-back') setDialog('back');
+    if (what === 'give-back') asking.value = { form: 'give-back', alarm };
     else press.run(() => SEND[what](api, alarm.id, by));
+  };
+  const askAside = () => {
+    asking.value = { form: 'set-aside', alarm };
   };
   const mayPutAside = !isPutAside(alarm) && !alarm.dangerToLife;
   return (
@@ -46,14 +46,12 @@ export function CardActs({ alarm }: { readonly alarm: Alarm }) {
         </Button>
       )}
       {mayPutAside && (
-        <Button name={alarmWords.nameOf(alarmWords.putAside, alarm.title)} onPress={() => setDialog('aside')}>
+        <Button name={alarmWords.nameOf(alarmWords.putAside, alarm.title)} onPress={askAside}>
           {alarmWords.putAside}
         </Button>
       )}
       {alarm.dangerToLife && <p class="alarm-never">{alarmWords.cannotPutAside}</p>}
       <ProblemNote error={press.error} />
-      {dialog === 'aside' && <SetAsideDialog alarm={alarm} onClose={() => setDialog(null)} />}
-      {dialog === 'back' && <GiveBackDialog alarm={alarm} onClose={() => setDialog(null)} />}
     </div>
   );
 }

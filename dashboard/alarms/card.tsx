@@ -29,7 +29,7 @@ export function AlarmCard({ alarm, look }: CardProps) {
           {PRIORITY_WORD[alarm.priority]}, {alarmWords.raised(since(alarm.raisedAt, nowMs))}
         </p>
         <h3 class="alarm-title">{alarm.title}</h3>
-        <p class="alarm-message">{alarm.message}</p>
+        <p class="alarm-measured">{alarm.message}</p>
         <p class="alarm-standing">{standingOf(alarm, nowMs)}</p>
         <Steps alarm={alarm} open={look === 'first'} />
       </div>

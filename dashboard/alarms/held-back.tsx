@@ -49,7 +49,7 @@ function HeldView({ held }: { readonly held: HeldBackAlarm }) {
     <article class="alarm-card alarm-card-aside alarm-quiet" aria-label={held.title}>
       <div class="alarm-words">
         <h3 class="alarm-title">{held.title}</h3>
-        <p class="alarm-message">{held.message}</p>
+        <p class="alarm-measured">{held.message}</p>
         <p class="alarm-standing">
           {standingWords.suppressed(ruleWords(held.rule))}{' '}
           {alarmWords.heldSince(since(held.since, feed.now.value))}

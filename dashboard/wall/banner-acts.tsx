@@ -19,7 +19,11 @@ export function BannerActs({ alarm }: { readonly alarm: Alarm }) {
   return (
     <div class="banner-acts">
       <OnePress alarm={alarm} />
-      {!alarm.active && <span class="banner-state">{wallWords.over}</span>}
+      {!alarm.active && (
+        <span class="banner-state">
+          {alarm.state.startsWith('latched') ? wallWords.latched : wallWords.over}
+        </span>
+      )}
       <Button size="wall" onPress={() => setShowsSteps(true)}>
         {wallWords.steps}
       </Button>

@@ -62,6 +62,7 @@ export const wallWords = {
   acknowledgeName: (title: string) => `Acknowledge: ${title}`,
   seen: 'seen',
   over: 'over now',
+  latched: 'over now, latched until reset',
   shelvedUntil: (time: string) => `shelved until ${time}`,
   heldBack: 'held back by a rule',
   outOfService: 'out of service',
