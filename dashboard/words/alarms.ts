@@ -64,8 +64,7 @@ export const alarmWords = {
   giveBack: 'Return to service',
   nameOf: (act: string, title: string) => `${act}: ${title}`,
   putAside: 'Put aside',
-  cannotPutAside:
-    'About danger to life: it can be neither shelved nor taken out of service. See to its cause.',
+  cannotPutAside: 'Danger to life: never shelved, never out of service. See to its cause.',
   whoIsHere: 'Who is at this screen?',
   whoHint: 'Stands in the journal beside what is pressed here.',
 

@@ -25,6 +25,8 @@ export const AIR_DEFINITIONS: Readonly<Record<AirAlarmKind, AlarmDefinition>> = 
   'unsafe-air-second': danger({
     ...AT_ONCE,
     rank: 4,
+    // Nobody goes back in unasked: it stands after the level has fallen, until somebody has looked and resets it.
+    latching: true,
     setpoint: { from: 'setting', name: 'carbonMonoxideSecondPpm', unit: 'ppm' },
     source: 'common practice: at once; deadband 10 % of the limit',
   }),

@@ -11,7 +11,7 @@ const PLAIN = {
   offDelayMs: 0,
   deadbandShare: 0,
   deadbandMostOfTolerance: null,
-  // ISA-18.2-2016 makes latching an option; a returned alarm waits to be seen anyway, so nothing latches yet.
+  // ISA-18.2-2016 makes latching an option, not the rule: a returned alarm waits to be seen anyway.
   latching: false,
   acknowledgeReturn: true,
   dangerToLife: false,

@@ -195,4 +195,17 @@ describe('an alarm whose definition latches', () => {
     expect(bench.states()).toEqual(['ramp-stalled latched-unacknowledged']);
     expect(bench.press('reset')).toBe('acknowledge-first');
   });
+
+  it('is, as defined, carbon monoxide above the second limit: one does not walk back in because a number fell', () => {
+    const air: Finding = { kind: 'unsafe-air-second', subject: 'shop', since: 0, params: { ppm: 85 } };
+    const bench = new Bench().find([air, stall]).find([]);
+    const left = ['unsafe-air-second latched-unacknowledged', 'ramp-stalled returned-unacknowledged'];
+    expect(new Set(bench.states())).toEqual(new Set(left));
+    // The level rises again before anybody came: announced afresh, as one and the same alarm.
+    bench.find([air]);
+    expect(bench.states()).toContain('unsafe-air-second unacknowledged');
+    bench.find([]);
+    expect([bench.press('acknowledge'), bench.press('reset')]).toEqual([null, null]);
+    expect(bench.states()).not.toContain('unsafe-air-second latched-acknowledged');
+  });
 });
