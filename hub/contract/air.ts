@@ -19,13 +19,25 @@ export const WORKING_RATES = WORK_RATES.filter(
   (rate): rate is Exclude<typeof rate, 'rest' | 'level-0'> => rate !== 'rest' && rate !== 'level-0',
 );
 
+/** Limits to judge a shop by must be such that the judge takes them: it is asked at every start. */
+const KeptLimits = CustomLimits.superRefine(({ source: _source, ...limits }, ctx) => {
+  const given = Object.entries(limits).flatMap(([name, ppm]) => (ppm === undefined ? [] : [{ name, ppm }]));
+  if (given.length === 0) {
+    ctx.addIssue({ code: 'custom', path: [], message: 'give at least one limit, 1 to 10 000 ppm' });
+  }
+  for (const { name, ppm } of given) {
+    if (ppm >= 1 && ppm <= 10_000) continue;
+    ctx.addIssue({ code: 'custom', path: [name], message: `${ppm} ppm is no limit: 1 to 10 000 ppm` });
+  }
+});
+
 /** Fields of the shop's settings about its air. */
 export const airSettingsShape = {
   airProfile: z
     .enum([...LIMIT_PROFILES, 'custom'])
     .default('strictest')
     .describe('Whose limits for carbon monoxide the shop is judged by'),
-  airCustomLimits: CustomLimits.nullable().default(null).describe('For the profile custom'),
+  airCustomLimits: KeptLimits.nullable().default(null).describe('For the profile custom'),
   workRate: z
     .enum(WORKING_RATES)
     .default('heavy')

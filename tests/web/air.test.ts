@@ -77,6 +77,18 @@ describe('the air over the web', () => {
     expect((await air(api)).convention).toEqual({ kind: 'mean-of-shift', leastHours: 8, mostHours: 10 });
   });
 
+  it('keeps no custom limits that the judge would refuse, and goes on judging by the old ones', async () => {
+    const api = makeApi();
+    for (const limits of [{ twaPpm: 0.2 }, { stelPpm: 20_000 }, {}]) {
+      const airCustomLimits = { source: 'the shop', ...limits };
+      const refused = await api.call('PATCH', '/api/v1/shop', { airProfile: 'custom', airCustomLimits });
+      expect(refused).toMatchObject({ status: 400, body: { code: 'invalid-request' } });
+    }
+    const { body } = await api.call('GET', '/api/v1/shop');
+    expect(body.shop.settings).toMatchObject({ airProfile: 'strictest', airCustomLimits: null });
+    expect((await api.call('GET', '/api/v1/air')).body.profile).toBe('strictest');
+  });
+
   it('keeps the dates of a sensor, and tells when it is overdue', async () => {
     const { api, co } = withAir();
     const calibrationDueAt = api.clock.now() + 60_000;
