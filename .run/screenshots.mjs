@@ -13,11 +13,22 @@ mkdirSync(folder, { recursive: true });
 const SIZES = { desk: { width: 1920, height: 1080 }, phone: { width: 390, height: 844 } };
 const firings = await (await fetch(`${base}api/v1/firings`)).json();
 const reviewed = firings.find((firing) => firing.status === 'finished');
+const { pieces } = await (await fetch(`${base}api/v1/pieces?limit=1`)).json();
 const VIEWS = {
   wall: '',
+  bench: '#/bench',
+  pieces: '#/pieces',
+  ...(pieces[0] ? { piece: `#/pieces/${pieces[0].id}` } : {}),
   firings: '#/firings',
   ...(reviewed ? { firing: `#/firings/${reviewed.id}` } : {}),
+  compare: '#/compare',
+  batches: '#/batches',
   schedules: '#/schedules',
+  steel: '#/steel/1084',
+  heat: '#/heat',
+  air: '#/air',
+  gas: '#/gas',
+  alarms: '#/alarms',
   setup: '#/setup',
 };
 const FLAGS = [
