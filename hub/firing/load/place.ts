@@ -1,3 +1,5 @@
+import type { Band } from '../../physics/heat/standing.ts';
+import { usualFurnace } from '../../physics/heat/usual-furnace.ts';
 import type { FiringCase, FiringState } from '../types.ts';
 import { isAway } from '../view.ts';
 
@@ -32,39 +34,22 @@ export interface Meetings {
   readonly high: Meeting;
 }
 
-type Triple = readonly [low: number, value: number, high: number];
-
-/**
- * What furnaces do to a piece that lies free, while nobody has fitted this one. Oxidised steel radiates with 0.8 and
- * less is left between walls and neighbours; burner gas moves, oven air hardly does; molten salt wets. Common
- * practice, no source.
- */
-const USUAL: Readonly<
-  Record<FiringCase['furnaceKind'], { readonly emissivity: Triple; readonly film: Triple }>
-> = {
-  'gas-forge': { emissivity: [0.6, 0.75, 0.9], film: [10, 25, 50] },
-  'electric-oven': { emissivity: [0.5, 0.7, 0.85], film: [5, 10, 20] },
-  'salt-bath': { emissivity: [0, 0, 0], film: [300, 600, 1000] },
-};
-
 /** A fitted furnace is still another load on another day: ours. */
 const FIT_SLACK = 0.1;
 
-/** What the load meets in this furnace. */
+/** What the load meets in this furnace: what it was fitted to, else what is usual for its kind. */
 export function furnaceMeetings(c: Pick<FiringCase, 'furnaceKind' | 'fit'>): Meetings {
-  const { emissivity: e, film: h } = c.fit === null ? USUAL[c.furnaceKind] : fitted(c.fit);
-  const meeting = (i: 0 | 1 | 2): Meeting => ({ emissivity: e[i], film: h[i], celsius: null });
-  return { low: meeting(0), value: meeting(1), high: meeting(2) };
+  const usual = usualFurnace(c.furnaceKind);
+  const emissivity = c.fit === null ? usual.emissivity : around(c.fit.emissivity, 1);
+  const film = c.fit === null ? usual.filmWM2K : around(c.fit.filmWM2K, 1e5);
+  const meeting = (side: keyof Band): Meeting => ({
+    emissivity: emissivity[side],
+    film: film[side],
+    celsius: null,
+  });
+  return { low: meeting('low'), value: meeting('value'), high: meeting('high') };
 }
 
-function fitted({ emissivity, filmWM2K }: NonNullable<FiringCase['fit']>): {
-  emissivity: Triple;
-  film: Triple;
-} {
-  const around = (value: number, most: number): Triple => [
-    value * (1 - FIT_SLACK),
-    value,
-    Math.min(most, value * (1 + FIT_SLACK)),
-  ];
-  return { emissivity: around(emissivity, 1), film: around(filmWM2K, 1e5) };
+function around(value: number, most: number): Band {
+  return { low: value * (1 - FIT_SLACK), value, high: Math.min(most, value * (1 + FIT_SLACK)) };
 }
