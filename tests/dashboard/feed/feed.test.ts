@@ -65,6 +65,16 @@ describe('the live feed', () => {
     expect(feed.heardAt.value).toBe(NOW);
   });
 
+  it('knows a flood of alarms from the heartbeat, and its end; a hub that says nothing of it tells of none', () => {
+    const { world, feed } = started();
+    world.say(snapshot());
+    expect(feed.floodSince.value).toBeNull();
+    world.say({ type: 'heartbeat', seq: 100, now: NOW, judging: true, alarmFloodSince: NOW - 60_000 });
+    expect(feed.floodSince.value).toBe(NOW - 60_000);
+    world.say(beat(100));
+    expect(feed.floodSince.value).toBeNull();
+  });
+
   it('goes blind within five seconds of silence and resumes where it was', () => {
     const { world, feed } = started();
     world.say(snapshot());
