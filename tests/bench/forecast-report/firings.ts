@@ -2,8 +2,11 @@
 import type { ProbeReading } from '../../../hub/physics/forecast/forecaster.ts';
 import { CHAMBER_PROBE, LOAD_PROBE, type ProbeTraits } from '../../../hub/physics/forecast/furnace-model.ts';
 import { type BehaviourInput, behaviour } from '../../../sensors-sim/behaviours/behaviour.ts';
+import { conditionsAt } from '../../../sensors-sim/behaviours/conditions.ts';
 import type { Plan } from '../../../sensors-sim/plans.ts';
+import { ROOM_CELSIUS } from '../../../sensors-sim/plant/room.ts';
 import { simulate } from '../../../sensors-sim/run.ts';
+import type { FurnaceTruth } from '../../../sensors-sim/truth/truth.ts';
 
 export const START = 1_700_000_000_000;
 
@@ -20,11 +23,14 @@ export type Place = (typeof PLACES)[number];
 
 export const TRAITS: Readonly<Record<Place, ProbeTraits>> = { chamber: CHAMBER_PROBE, load: LOAD_PROBE };
 
-/** A second of truth. */
+/** A second of truth: what each probe would settle at, which is what a forecaster looks for. */
 export interface TruePoint {
   readonly atMs: number;
   readonly chamber: number;
+  /** The place of the load thermocouple: the steel, and a little of what is around it. */
   readonly load: number;
+  /** The surface of the thickest piece. */
+  readonly steel: number;
   /** 0 heating up, 1 soak, 2 cooling; null before and after the firing. */
   readonly segment: number | null;
 }
@@ -61,13 +67,19 @@ export function fire(wish: FiringWish): Firing {
       if (found !== undefined) readings[place].push({ atMs: emission.atMs, celsius: found.v });
     }
   }
-  const truth = simulation.truth.map((each) => ({
-    atMs: each.atMs,
-    chamber: each[plan.furnace].chamberCelsius,
-    load: each[plan.furnace].loadCelsius,
-    segment: each[plan.furnace].segment,
-  }));
+  const airShare = conditionsAt([], 0).loadProbeAirShare[plan.furnace];
+  const truth = simulation.truth.map((each) => trueAt(each.atMs, each[plan.furnace], airShare));
   return { wish, readings, truth };
+}
+
+/**
+ * A thermocouple wired to a piece shows a little of the furnace too. That is an error of measuring: no forecast of
+ * what the probe will show can know of it, and the core model is there to put it right.
+ */
+function trueAt(atMs: number, truth: FurnaceTruth, airShare: number): TruePoint {
+  const { chamberCelsius, loadCelsius: steel, segment } = truth;
+  const around = segment === 0 || segment === 1 ? chamberCelsius : ROOM_CELSIUS;
+  return { atMs, chamber: chamberCelsius, load: steel + airShare * (around - steel), steel, segment };
 }
 
 /** How a node publishes: every so many seconds, with a share of the readings lost, and one hole of three minutes. */

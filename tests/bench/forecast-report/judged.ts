@@ -3,148 +3,70 @@
  * often the 80 % band that the wall draws holds the truth. Run with
  * `node --import tsx tests/bench/forecast-report/judged.ts [seeds]`; it takes some minutes and asserts nothing.
  */
-import type { Reading } from '../../../hub/contract/reading.ts';
-import { judgementOf, startFiring, stepFiring } from '../../../hub/firing/judge.ts';
-import { inputsInOrder } from '../../../hub/firing/replay.ts';
-import type { FiringCase } from '../../../hub/firing/types.ts';
-import { FORGE_ANNEAL, FORGE_NORMALISE, OVEN_HARDEN, type Plan } from '../../../sensors-sim/plans.ts';
-import { type Firing, fire, PUBLISHING, published, START } from './firings.ts';
-import { watch } from './warnings.ts';
+import { badWish, CASES, type Case, countsGood, goodWish } from './cases.ts';
+import { HORIZONS } from './coverage.ts';
+import { fire } from './firings.ts';
+import { type Judged, judge } from './judge-firing.ts';
+import { firstDifferenceMs } from './warnings.ts';
 
-const HORIZONS = [30, 60, 120, 300] as const;
-const CASES: readonly { readonly plan: Plan; readonly minutes: number }[] = [
-  { plan: FORGE_ANNEAL, minutes: 55 },
-  { plan: FORGE_NORMALISE, minutes: 50 },
-  { plan: OVEN_HARDEN, minutes: 115 },
-];
-
-function caseOf(firing: Firing): FiringCase {
-  const { plan } = firing.wish;
-  return {
-    firingId: 'bench',
-    furnaceId: plan.furnace,
-    furnaceName: plan.furnace,
-    furnaceKind: plan.furnace === 'forge' ? 'gas-forge' : 'electric-oven',
-    startedAt: START,
-    schedule: {
-      id: plan.name,
-      name: plan.title,
-      note: '',
-      displayUnit: 'Cel',
-      segments: [...plan.segments],
-      version: 1,
-      createdAt: START,
-      archived: false,
-    } as FiringCase['schedule'],
-    watched: [{ id: 'chamber', staleAfterSeconds: 40, role: 'chamber' }],
-    pieces: [],
-    fit: null,
-    settings: {
-      overshootAheadSeconds: 120,
-      soakStalledSeconds: 180,
-      rampStalledSeconds: 600,
-      language: 'en',
-    },
-  };
+interface Pair {
+  readonly good: Judged | null;
+  readonly bad: Judged;
+  /** Seconds from the first difference to the good firing of the same seed until the limit. */
+  readonly knowable: number | null;
 }
 
-interface Outcome {
-  readonly overAtMs: number | null;
-  readonly warnedAtMs: number | null;
-  readonly held: number[];
-  readonly tried: number[];
+const leadOf = ({ overAtMs, warnedAtMs }: Judged): number | null =>
+  overAtMs === null || warnedAtMs === null || warnedAtMs >= overAtMs ? null : (overAtMs - warnedAtMs) / 1000;
+
+function run(one: Case, seed: number): Pair {
+  const good = fire(goodWish(one, seed));
+  const bad = fire(badWish(one, seed));
+  const judged = judge(bad, seed);
+  const partedMs = firstDifferenceMs(bad, good);
+  const knowable = judged.overAtMs === null || partedMs === null ? null : (judged.overAtMs - partedMs) / 1000;
+  return { good: countsGood(one) ? judge(good, seed) : null, bad: judged, knowable };
 }
 
-function judge(firing: Firing, seed: number): Outcome {
-  const how = PUBLISHING[seed % PUBLISHING.length];
-  if (how === undefined) throw new Error('no way of publishing');
-  const c = caseOf(firing);
-  const readings = published(firing.readings.chamber, how).map(
-    ({ atMs, celsius }): Reading & { channel: string } => ({
-      channel: 'chamber',
-      at: atMs,
-      value: celsius,
-      quality: 'good',
-    }),
+function spread(values: readonly (number | null)[]): string {
+  const all = values.filter((value) => value !== null).sort((a, b) => a - b);
+  return all.length === 0 ? '-' : `${all[0]} / ${all[all.length >> 1]} / ${all.at(-1)}`;
+}
+
+function print(name: string, pairs: readonly Pair[]): void {
+  const over = pairs.filter(({ bad }) => bad.overAtMs !== null);
+  const leads = over.map(({ bad }) => leadOf(bad));
+  const inTime = leads.filter((lead) => lead !== null && lead >= 60).length;
+  const warned = leads.filter((lead) => lead !== null).length;
+  const good = pairs.flatMap((pair) => pair.good ?? []).filter(({ overAtMs }) => overAtMs === null);
+  const wrong = good.filter(({ warnedAtMs }) => warnedAtMs !== null).length;
+  console.log(
+    `${name.padEnd(26)} overshot ${over.length}  warned ${warned}  60 s ahead ${inTime}  ` +
+      `false ${wrong} of ${good.length} good`,
   );
-  const to = firing.truth.findLast(({ segment }) => segment === 0 || segment === 1)?.atMs ?? START;
-  const { overAtMs } = watch(firing, how);
-  const held = HORIZONS.map(() => 0);
-  const tried = HORIZONS.map(() => 0);
-  let warnedAtMs: number | null = null;
-  let state = startFiring(c);
-  const span = {
-    readings: [readings],
-    confirmations: [],
-    from: state.at,
-    to,
-    startedAt: START,
-    tickMs: 1000,
-  };
-  for (const input of inputsInOrder(span)) {
-    state = stepFiring(c, state, input);
-    if (state.conditions['overshoot-ahead'].raised) warnedAtMs ??= state.at;
-    const second = (state.at - START) / 1000;
-    if (input.kind === 'tick' && second > 180 && second % 30 === 0)
-      tally(firing, judgementOf(c, state), held, tried);
-  }
-  return { overAtMs, warnedAtMs, held, tried };
+  const knowable = over.map((pair) => pair.knowable);
+  console.log(
+    `${''.padEnd(26)} seconds, least / median / most: ahead ${spread(leads)}  knowable ${spread(knowable)}`,
+  );
 }
 
-function tally(
-  firing: Firing,
-  { forecast, judgedTo }: ReturnType<typeof judgementOf>,
-  held: number[],
-  tried: number[],
-): void {
-  for (const [i, horizon] of HORIZONS.entries()) {
-    const at = judgedTo + horizon * 1000;
-    const point = forecast?.points.findLast((one) => Math.abs(one.at - at) <= 15_000);
-    if (point === undefined) continue;
-    const truth = firing.truth[Math.round((point.at - (firing.truth[0]?.atMs ?? 0)) / 1000)];
-    if (truth === undefined || truth.segment === null || truth.segment > 1) continue;
-    tried[i] = (tried[i] ?? 0) + 1;
-    if (truth.chamber >= point.low && truth.chamber <= point.high) held[i] = (held[i] ?? 0) + 1;
-  }
+function printBands(pairs: readonly Pair[]): void {
+  const all = pairs.flatMap(({ good, bad }) => (good === null ? [bad] : [good, bad]));
+  const cells = HORIZONS.map((horizon, i) => {
+    const held = all.reduce((sum, one) => sum + (one.held[i] ?? 0), 0);
+    const tried = all.reduce((sum, one) => sum + (one.tried[i] ?? 0), 0);
+    return `${horizon} s: ${((100 * held) / tried).toFixed(0)} % of ${tried}`;
+  });
+  console.log(`the 80 % band held the truth: ${cells.join('; ')}`);
 }
 
 const seeds = Number(process.argv[2] ?? 10);
-const all = { over: 0, warned: 0, inTime: 0, good: 0, false: 0 };
-const held = HORIZONS.map(() => 0);
-const tried = HORIZONS.map(() => 0);
 console.log(`Node ${process.version}, ${process.platform} ${process.arch}; seeds 101 to ${100 + seeds}`);
-for (const { plan, minutes } of CASES) {
-  const leads: number[] = [];
-  for (let seed = 101; seed <= 100 + seeds; seed++) {
-    for (const operator of ['good', 'late'] as const) {
-      const outcome = judge(fire({ plan, seed, operator, minutes }), seed);
-      outcome.tried.forEach((n, i) => {
-        tried[i] = (tried[i] ?? 0) + n;
-        held[i] = (held[i] ?? 0) + (outcome.held[i] ?? 0);
-      });
-      if (outcome.overAtMs === null) {
-        all.good += 1;
-        if (outcome.warnedAtMs !== null) all.false += 1;
-        continue;
-      }
-      all.over += 1;
-      const lead = outcome.warnedAtMs === null ? null : (outcome.overAtMs - outcome.warnedAtMs) / 1000;
-      if (lead === null || lead <= 0) continue;
-      leads.push(lead);
-      all.warned += 1;
-      if (lead >= 60) all.inTime += 1;
-    }
-  }
-  leads.sort((a, b) => a - b);
-  console.log(
-    `${plan.name}: seconds ahead, least / median / most: ${leads[0]} / ${leads[leads.length >> 1]} / ${leads.at(-1)}`,
-  );
+const all: Pair[] = [];
+for (const one of CASES) {
+  const pairs = Array.from({ length: seeds }, (_, i) => run(one, 101 + i));
+  print(one.name, pairs);
+  all.push(...pairs);
 }
-console.log(
-  `overshot ${all.over}, warned ${all.warned}, 60 s ahead ${all.inTime}; good ${all.good}, false ${all.false}`,
-);
-console.log(
-  HORIZONS.map(
-    (h, i) => `${h} s: ${((100 * (held[i] ?? 0)) / (tried[i] ?? 1)).toFixed(0)} % of ${tried[i]}`,
-  ).join('; '),
-);
+print('all', all);
+printBands(all);

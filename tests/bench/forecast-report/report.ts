@@ -4,14 +4,7 @@
  *
  * The model's figures were fitted on the first seeds; the second ones were never looked at while fitting.
  */
-import type { BehaviourInput } from '../../../sensors-sim/behaviours/behaviour.ts';
-import {
-  FORGE_ANNEAL,
-  FORGE_NORMALISE,
-  OVEN_HARDEN,
-  OVEN_TEMPER,
-  type Plan,
-} from '../../../sensors-sim/plans.ts';
+import { badWish, CASES, countsGood, goodWish } from './cases.ts';
 import { addCoverage, type Coverage, HORIZONS, heldShare, summed, type Tally } from './coverage.ts';
 import { fire, PUBLISHING } from './firings.ts';
 import { knowableSeconds, leadSeconds, type WarningOutcome, watch } from './warnings.ts';
@@ -20,26 +13,6 @@ const SEEDS = {
   'fitted on': [1, 2, 3, 4, 5, 6, 7, 8],
   'held out': [101, 102, 103, 104, 105, 106, 107, 108, 109, 110],
 } as const;
-
-/** A firing that goes well, and how it goes wrong. */
-interface Case {
-  readonly name: string;
-  readonly plan: Plan;
-  /** Minutes that hold heating and soak; the temper's two hours of sameness are cut. */
-  readonly minutes: number;
-  /** What happens in the bad one; nothing: its operator is late. */
-  readonly behaviours?: readonly BehaviourInput[];
-}
-
-const OPENED_UP: BehaviourInput = { name: 'overshoot', startSeconds: 38 * 60, excessCelsius: 30 };
-
-const CASES: readonly Case[] = [
-  { name: 'forge anneal, late', plan: FORGE_ANNEAL, minutes: 55 },
-  { name: 'forge normalise, late', plan: FORGE_NORMALISE, minutes: 50 },
-  { name: 'forge, full fire in soak', plan: FORGE_ANNEAL, minutes: 45, behaviours: [OPENED_UP] },
-  { name: 'oven harden, welded', plan: OVEN_HARDEN, minutes: 115 },
-  { name: 'oven temper, welded', plan: OVEN_TEMPER, minutes: 65 },
-];
 
 interface Pair {
   /** Null where the same good firing is counted in another case already. */
@@ -51,15 +24,10 @@ interface Pair {
 function runSeed(seed: number, coverage: Coverage, pairs: Map<string, Pair[]>): void {
   const how = PUBLISHING[seed % PUBLISHING.length] ?? PUBLISHING[0];
   if (how === undefined) throw new Error('no way of publishing');
-  for (const { name, plan, minutes, behaviours } of CASES) {
-    const good = fire({ plan, seed, operator: 'good', minutes });
-    const late = fire(
-      behaviours === undefined
-        ? { plan, seed, operator: 'late', minutes }
-        : { plan, seed, operator: 'good', minutes, behaviours },
-    );
-    // The good firing behind the full fire in the soak is that of the anneal: count it once.
-    const isNew = behaviours === undefined;
+  for (const one of CASES) {
+    const good = fire(goodWish(one, seed));
+    const late = fire(badWish(one, seed));
+    const isNew = countsGood(one);
     for (const firing of isNew ? [good, late] : [late]) {
       addCoverage(coverage, firing, how, 20);
     }
@@ -69,7 +37,7 @@ function runSeed(seed: number, coverage: Coverage, pairs: Map<string, Pair[]>): 
       late: outcome,
       knowable: knowableSeconds(outcome, good),
     };
-    pairs.set(name, [...(pairs.get(name) ?? []), pair]);
+    pairs.set(one.name, [...(pairs.get(one.name) ?? []), pair]);
   }
 }
 

@@ -31,7 +31,7 @@ const FAR_CELSIUS = 100;
 export function watch(firing: Firing, how: Publishing): WarningOutcome {
   const limit = upperLimit(firing);
   const heated = firing.truth.filter(({ segment }) => segment === 0 || segment === 1);
-  const overAtMs = heated.find(({ chamber, load }) => Math.max(chamber, load) > limit)?.atMs ?? null;
+  const overAtMs = heated.find(({ chamber, steel }) => Math.max(chamber, steel) > limit)?.atMs ?? null;
   const untilMs = overAtMs ?? heated.at(-1)?.atMs ?? 0;
   const warnings = PLACES.map((place) => firstWarning(firing, place, how, limit, untilMs));
   const found = warnings.filter((instant) => instant !== null);
@@ -57,7 +57,8 @@ function firstWarning(
   return null;
 }
 
-function upperLimit(firing: Firing): number {
+/** Upper end of the soak's tolerance, °C. */
+export function upperLimit(firing: Firing): number {
   const soak = firing.wish.plan.segments.find((segment) => segment.kind === 'soak');
   if (soak?.kind !== 'soak') throw new Error(`${firing.wish.plan.name} has no soak`);
   return soak.targetCelsius + soak.toleranceCelsius;
@@ -74,8 +75,13 @@ export function leadSeconds({ overAtMs, warnedAtMs }: WarningOutcome): number | 
  */
 export function knowableSeconds(late: WarningOutcome, good: Firing): number | null {
   if (late.overAtMs === null) return null;
-  const parted = late.firing.truth.find((point, i) => differs(point, good.truth[i]));
-  return parted === undefined ? null : (late.overAtMs - parted.atMs) / 1000;
+  const partedMs = firstDifferenceMs(late.firing, good);
+  return partedMs === null ? null : (late.overAtMs - partedMs) / 1000;
+}
+
+/** When the chambers of two firings first differed, epoch ms; null: they never did. */
+export function firstDifferenceMs(one: Firing, two: Firing): number | null {
+  return one.truth.find((point, i) => differs(point, two.truth[i]))?.atMs ?? null;
 }
 
 function differs(one: TruePoint, two: TruePoint | undefined): boolean {
