@@ -70,7 +70,9 @@ export function FiringCurves({ folder, unit, cores }: CurvesProps) {
       </div>
       <PaperChart
         {...picture}
-        marks={marksForPaper(marks, paperBudget(firing.schedule.segments.length).marks).shown}
+        marks={
+          marksForPaper(marks, paperBudget(firing.schedule.segments.length, firing.pieces.length).marks).shown
+        }
         name={firingWords.chartName(firing.title)}
       />
       <div class="screen-only">

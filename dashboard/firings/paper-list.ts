@@ -40,8 +40,20 @@ export interface PaperBudget {
   readonly rows: 'full' | 'dense' | 'bare';
 }
 
-/** The table of segments is never cut, so what it takes is taken from the lists. */
-export function paperBudget(segments: number): PaperBudget {
+/** The tables of segments and of pieces are cut last, so what they take is taken from the lists. */
+export function paperBudget(segments: number, pieces = 0): PaperBudget {
+  const whole = budgetFor(segments);
+  if (pieces === 0) return whole;
+  return {
+    ...whole,
+    marks: Math.ceil(whole.marks / 2),
+    alarms: Math.ceil(whole.alarms / 2),
+    notes: Math.ceil(whole.notes / 2),
+    noteCharacters: whole.noteCharacters / 2,
+  };
+}
+
+function budgetFor(segments: number): PaperBudget {
   if (segments <= 5)
     return { pieces: 6, marks: 36, alarms: 10, notes: 8, noteCharacters: 1200, rows: 'full' };
   if (segments <= 12)

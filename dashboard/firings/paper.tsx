@@ -22,7 +22,7 @@ export function PaperHead({ firing }: { readonly firing: FiringDetail }) {
 /** What the numbers in the chart mean, the alarms with who saw them, the notes. */
 export function PaperTail({ folder }: { readonly folder: FiringFolder }) {
   const { firing, alarms, notes } = folder;
-  const budget = paperBudget(firing.schedule.segments.length);
+  const budget = paperBudget(firing.schedule.segments.length, firing.pieces.length);
   const marks = marksForPaper(firingMarks(firing.judgement.events, alarms), budget.marks);
   const seen = forPaper(alarms, budget.alarms);
   const kept = forPaper(notes, budget.notes);

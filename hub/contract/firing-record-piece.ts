@@ -144,7 +144,10 @@ export const RecordPiece = z
       })
       .nullable()
       .describe('Recommended for this step of this steel; null: none is known'),
-    secondsAboveWindow: z.number().nullable().describe('Time of its surface above that window, ± not added'),
+    secondsAboveWindow: z
+      .number()
+      .nullable()
+      .describe('Time of its surface above that window and its uncertainty'),
     coolingCelsiusPerHour: z
       .number()
       .nullable()

@@ -97,7 +97,9 @@ function windowOf(
   const { lowCelsius, highCelsius, uncertaintyCelsius, from } = window;
   const skin = curveOf(points, 'surface', 'value');
   const known = skin.length >= 2;
-  const above = known ? integrate(skin, { low: -273, high: highCelsius }, () => 0).secondsAbove : null;
+  const above = known
+    ? integrate(skin, { low: -273, high: highCelsius + uncertaintyCelsius }, () => 0).secondsAbove
+    : null;
   return {
     window: { lowCelsius, highCelsius, uncertaintyCelsius, source: from.source },
     secondsAboveWindow: above,

@@ -73,5 +73,12 @@ function inWindow(plan: PlanPiece, heldCelsius: number, peakCelsius: number): Re
   if (window === null) return [];
   const { lowCelsius, highCelsius, uncertaintyCelsius: slack } = window;
   if (heldCelsius < lowCelsius - slack || peakCelsius > highCelsius + slack) return [];
-  return [good('in-window', { reachedCelsius: heldCelsius, peakCelsius, lowCelsius, highCelsius })];
+  const params = {
+    reachedCelsius: heldCelsius,
+    peakCelsius,
+    lowCelsius,
+    highCelsius,
+    uncertaintyCelsius: slack,
+  };
+  return [good('in-window', params)];
 }

@@ -38,6 +38,7 @@ async function recordFiring(): Promise<string> {
     await piece('BAR-20', '1045', 20),
     await piece('BLOCK-90', '1045', 90),
   ];
+  for (const mark of ['A-1', 'A-2', 'A-3', 'A-4', 'A-5']) pieces.push(await piece(mark, '1084', 12));
   const endedAt = Math.floor(Date.now() / 1000) * 1000 - MINUTE;
   const startedAt = endedAt - 120 * MINUTE;
   const pack = [];
@@ -49,7 +50,12 @@ async function recordFiring(): Promise<string> {
   await node.backfill(pack);
   const confirmations = [{ segment: 1, at: startedAt + 110 * MINUTE }];
   const draft = { furnaceId: ovenId, scheduleId: schedule.id, startedAt, endedAt, confirmations, pieces };
-  return (await hub.api('POST', 'firings', { ...draft, title: 'Three sections' })).id;
+  const { id } = await hub.api('POST', 'firings', { ...draft, title: 'Three sections' });
+  for (let note = 1; note <= 10; note += 1) {
+    const text = `${note}. Turned the bar, drew it forward, and put the block further back where it is hotter`;
+    await hub.api('POST', `firings/${id}/notes`, { text, by: 'Kim' });
+  }
+  return id;
 }
 
 beforeAll(async () => {
@@ -68,12 +74,12 @@ afterAll(async () => {
 
 const address = (): string => `${hub.wallUrl}#/firings/${firingId}`;
 
-describe('the record of three pieces', () => {
+describe('the record of a load', () => {
   it('shows each with its verdict and its reason, and leads to the piece', async () => {
     const page = await browser.open(address());
     const cards = page.locator('.piece-finding');
     await cards.first().waitFor();
-    expect(await cards.count()).toBe(3);
+    expect(await cards.count()).toBe(8);
     const block = cards.filter({ hasText: 'BLOCK-90' });
     expect(await block.getByText('Not met').count()).toBe(1);
     expect(await cards.filter({ hasText: 'BAR-20' }).getByText('Not met').count()).toBe(0);

@@ -22,7 +22,8 @@ export const RECORD: RecordTables = {
       'Von seinem Stahl ist hier nichts mehr bekannt: Temperaturen wurden nicht daran gehalten',
     'no-window-known': 'Für diesen Schritt von {steel} ist keine Temperatur bekannt: siehe Datenblatt',
     'step-not-recommended': '{steel} darf diesen Schritt nicht gehen: er härtet oder reißt',
-    'in-window': 'Gehalten bei {reached}, höchstens {peak}: innerhalb {lowTemp} bis {highTemp}',
+    'in-window':
+      'Gehalten bei {reached}, höchstens {peak}: innerhalb {lowTemp} bis {highTemp}, bekannt auf ±{slack}',
     'too-cold-for-step': 'Gehalten bei {reached}; dieser Schritt beginnt bei {limit}',
     'harden-below-window':
       'Gehalten bei {reached}, unter dem Härtefenster ab {limit}: härtet vielleicht nicht',

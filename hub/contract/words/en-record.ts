@@ -18,7 +18,7 @@ export const PIECE = {
   'steel-not-known': 'Nothing is known of its steel here any more: temperatures were not held against it',
   'no-window-known': 'No temperature for this step of {steel} is known: look at the maker’s data sheet',
   'step-not-recommended': '{steel} must not go through this step: it hardens or cracks',
-  'in-window': 'Held at {reached}, at most {peak}: inside {lowTemp} to {highTemp}',
+  'in-window': 'Held at {reached}, at most {peak}: inside {lowTemp} to {highTemp}, known to ±{slack}',
   'too-cold-for-step': 'Held at {reached}; this step begins at {limit}',
   'harden-below-window': 'Held at {reached}, below the hardening window from {limit}: it may not harden',
   'normalise-below-upper-critical':

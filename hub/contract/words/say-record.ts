@@ -87,6 +87,7 @@ function valuesOf(params: Params, unit: DisplayUnit, say: Numbers, decimalPoint:
     peak: say.temperature(number('peakCelsius'), unit),
     lowTemp: say.temperature(number('lowCelsius'), unit),
     highTemp: say.temperature(number('highCelsius'), unit),
+    slack: say.difference(number('uncertaintyCelsius'), unit),
     to: say.temperature(number('toCelsius'), unit),
     soak: say.elapsed(number('soakSeconds')),
     planned: say.elapsed(number('plannedSeconds')),

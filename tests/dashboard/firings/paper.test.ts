@@ -88,8 +88,14 @@ describe('what of a record goes on paper', () => {
   });
 
   it('gives the lists less room the more segments the table has', () => {
-    const budgets = [3, 12, 24, 40].map(paperBudget);
+    const budgets = [3, 12, 24, 40].map((segments) => paperBudget(segments));
     expect(budgets.map(({ marks }) => marks)).toEqual([36, 24, 12, 12]);
     expect(budgets.map(({ rows }) => rows)).toEqual(['full', 'dense', 'dense', 'bare']);
+  });
+
+  it('gives room to the pieces of a load out of the lists', () => {
+    const [without, loaded] = [paperBudget(4), paperBudget(4, 3)];
+    expect(loaded.pieces).toBe(without.pieces);
+    expect([loaded.marks, loaded.alarms, loaded.notes]).toEqual([18, 5, 4]);
   });
 });
