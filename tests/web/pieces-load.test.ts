@@ -272,7 +272,7 @@ describe('the history of a piece', () => {
     expect(body.entries[1]).toMatchObject({
       firing: { id: first.body.id, status: 'finished', marks: ['A', 'B'], furnaceName: 'Oven' },
       as: { mark: 'A', step: 'normalise' },
-      // Seconds at 870 °C from cold: its middle cannot have been there.
+      // Nothing was measured in it, so nothing can be said to be met.
       verdict: 'not-met',
     });
     expect((await api.call('GET', '/api/v1/pieces/nope/history')).body.code).toBe('not-found');
