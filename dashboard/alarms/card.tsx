@@ -1,3 +1,4 @@
+import './card.css';
 import type { Alarm } from '../../hub/contract/alarm.ts';
 import { signalOf } from '../../hub/contract/alarm-signal.ts';
 import { Shape } from '../parts/shape.tsx';

@@ -80,7 +80,7 @@ function Definition({ entry, names }: DefinitionProps) {
         <div>
           <h2>{name}</h2>
           <p class="aside">
-            {PRIORITY_WORD[priority]}, {definitionWords.rank(rank)}
+            {PRIORITY_WORD[priority]}, {definitionWords.rank(rank + 1)}
             {dangerToLife && `, ${definitionWords.dangerToLife}`}
           </p>
         </div>

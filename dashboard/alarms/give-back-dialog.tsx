@@ -1,13 +1,13 @@
 import { type Alarm, ReturnToServiceRequest } from '../../hub/contract/alarm.ts';
 import { Dialog } from '../parts/dialog.tsx';
 import { faultsOf, missing } from '../parts/faults.ts';
-import { TextField } from '../parts/field.tsx';
 import { useAction } from '../parts/use-action.ts';
 import { whoIsHere } from '../pieces/who.ts';
 import { FormFrame } from '../setup/form-frame.tsx';
 import { type Checked, useTextForm } from '../setup/use-text-form.ts';
 import { useShell } from '../shell.ts';
 import { alarmWords } from '../words/alarms.ts';
+import { WhoWhyFields } from './who-why-fields.tsx';
 
 interface BackTexts {
   readonly by: string;
@@ -51,21 +51,7 @@ export function GiveBackDialog({ alarm, onClose }: DialogProps) {
         nameOf={(path) => NAMES[path] ?? path}
         send={alarmWords.giveBack}
       >
-        <TextField
-          label={alarmWords.by}
-          value={texts.by}
-          onChange={(by) => set({ by })}
-          maxLength={80}
-          error={fault('by')}
-        />
-        <TextField
-          label={alarmWords.whyBack}
-          value={texts.why}
-          onChange={(why) => set({ why })}
-          maxLength={500}
-          rows={2}
-          error={fault('why')}
-        />
+        <WhoWhyFields texts={texts} set={set} fault={fault} whyLabel={alarmWords.whyBack} />
       </FormFrame>
     </Dialog>
   );

@@ -1,6 +1,6 @@
 import type { Alarm } from '../../hub/contract/alarm.ts';
 import { Dialog } from '../parts/dialog.tsx';
-import { SelectField, TextField } from '../parts/field.tsx';
+import { SelectField } from '../parts/field.tsx';
 import { useAction } from '../parts/use-action.ts';
 import { whoIsHere } from '../pieces/who.ts';
 import { FormFrame } from '../setup/form-frame.tsx';
@@ -15,6 +15,7 @@ import {
   checkAside,
   SHELF_MINUTES,
 } from './set-aside-form.ts';
+import { WhoWhyFields } from './who-why-fields.tsx';
 
 const NAMES: Readonly<Record<string, string>> = {
   minutes: alarmWords.minutes,
@@ -75,21 +76,7 @@ export function SetAsideDialog({ alarm, onClose }: DialogProps) {
             error={fault('minutes')}
           />
         )}
-        <TextField
-          label={alarmWords.by}
-          value={texts.by}
-          onChange={(by) => set({ by })}
-          maxLength={80}
-          error={fault('by')}
-        />
-        <TextField
-          label={alarmWords.why}
-          value={texts.why}
-          onChange={(why) => set({ why })}
-          maxLength={500}
-          rows={2}
-          error={fault('why')}
-        />
+        <WhoWhyFields texts={texts} set={set} fault={fault} whyLabel={alarmWords.why} />
       </FormFrame>
     </Dialog>
   );
