@@ -7,27 +7,16 @@ import type {
   FiringJudgement,
   FiringSummary,
 } from '../contract/firing.ts';
-import type { JudgedWhy } from '../contract/firing-record.ts';
 import type { LiveFiring } from '../contract/live.ts';
 import type { ChannelReading } from '../contract/reading.ts';
-import type { Schedule } from '../contract/schedule.ts';
-import type { Furnace } from '../contract/shop.ts';
-import { JUDGE_VERSION } from '../firing/judge.ts';
-import { RECORD_VERSION } from '../record/judge.ts';
 import type { ChangeBus } from './changes.ts';
 import { WatchError } from './errors.ts';
 import { checkInstants, refuseBeyondRating, refuseBusy, refuseElsewhere } from './firing-checks.ts';
+import { needFurnace, needSchedule, watchedChannelsOf } from './firing-needs.ts';
+import { FiringReview } from './firing-review.ts';
 import { FiringTrack, judgeFromArchive, type TrackParts } from './firing-track.ts';
-import { type JudgedFiring, judgeWhole, keepVerdict } from './firing-verdicts.ts';
+import type { JudgedFiring } from './firing-verdicts.ts';
 import type { LoadAsked, LoadResolver } from './load.ts';
-import { retickRoutes, tickRoutes } from './route-ticks.ts';
-
-/** Later than this, a late reading is found through the archive instead. */
-const JUST_ENDED_MS = 60_000;
-/** So many firings that older rules judged are judged again after a start, the newest first; the rest on request. */
-const MOST_OUTDATED = 20;
-/** One in so long, and none while a furnace is watched: a long firing takes a moment to judge. */
-const OUTDATED_EVERY_MS = 5000;
 
 interface FiringDeskParts {
   readonly archive: Archive;
@@ -44,23 +33,18 @@ export class FiringDesk {
   readonly #simulated: boolean;
   readonly #resolveLoad: LoadResolver;
   readonly #tracks = new Map<string, FiringTrack>();
-  /** Finished firings whose readings changed afterwards, waiting to be judged again. */
-  readonly #dirty = new Set<string>();
-  /** Firings that other rules judged, and when the last of them was judged again. */
-  #outdated: readonly string[] = [];
-  #outdatedAt = 0;
-  /** Firings that ended a moment ago: readings of their last seconds may still be on their way. */
-  #justEnded: readonly {
-    readonly id: string;
-    readonly endedAt: number;
-    readonly watched: readonly string[];
-  }[] = [];
+  readonly #review: FiringReview;
 
   constructor(parts: FiringDeskParts) {
     this.#archive = parts.archive;
     this.#bus = parts.bus;
     this.#simulated = parts.simulated;
     this.#resolveLoad = parts.resolveLoad;
+    this.#review = new FiringReview({
+      archive: parts.archive,
+      row: (id) => this.#row(id),
+      partsOf: (row) => this.#parts(row),
+    });
   }
 
   /** Takes up every firing that was running when the hub stopped: a restart is a replay. */
@@ -70,7 +54,7 @@ export class FiringDesk {
       track.advance(now);
       this.#tracks.set(row.id, track);
     }
-    this.#outdated = this.#archive.firingsJudgedByOthers(JUDGE_VERSION, RECORD_VERSION, MOST_OUTDATED);
+    this.#review.resume();
   }
 
   /** Settings or channels changed: the judges of running firings start again with them. */
@@ -86,8 +70,7 @@ export class FiringDesk {
       findings.push(...track.findings());
       this.#tellRunning(id, track);
     }
-    this.#judgeOneDirty(now);
-    this.#judgeOneOutdated(now);
+    this.#review.advance(now, this.#tracks.size === 0);
     return findings;
   }
 
@@ -95,14 +78,12 @@ export class FiringDesk {
     for (const track of this.#tracks.values()) {
       if (track.watches(reading.channel)) track.learned(reading.at);
     }
-    for (const { id, endedAt, watched } of this.#justEnded) {
-      if (reading.at <= endedAt && watched.includes(reading.channel)) this.#dirty.add(id);
-    }
+    this.#review.learned(reading);
   }
 
   /** Readings of a channel came in for the past: finished firings that watched it are judged again. */
   learnedPast(channelId: string, from: number, to: number): void {
-    for (const id of this.#archive.finishedFiringsWatching(channelId, from, to)) this.#dirty.add(id);
+    this.#review.learnedPast(channelId, from, to);
   }
 
   /** Rows of the list; what a running firing has reached is told as it is now, not as it was last kept. */
@@ -145,7 +126,7 @@ export class FiringDesk {
 
   /** A firing that is over, with its pieces, judged afresh; nothing is kept. */
   judgedWhole(id: string): JudgedFiring {
-    return judgeWhole(this.#archive, this.#parts(this.#row(id)));
+    return this.#review.whole(id);
   }
 
   /**
@@ -154,16 +135,13 @@ export class FiringDesk {
    * @throws WatchError `not-found`, `conflict` while it runs
    */
   judgeAgain(id: string, now: number): FiringDetail {
-    if (this.#row(id).status === 'running') {
-      throw new WatchError('conflict', 'this firing still runs and is judged as it goes: end it first');
-    }
-    this.#keepJudged(id, 'asked', now);
+    this.#review.again(id, 'asked', now);
     return this.detail(id);
   }
 
   start(draft: FiringDraft, now: number): FiringDetail {
-    const furnace = this.#furnace(draft.furnaceId);
-    const schedule = this.#schedule(draft.scheduleId);
+    const furnace = needFurnace(this.#archive, draft.furnaceId);
+    const schedule = needSchedule(this.#archive, draft.scheduleId);
     const startedAt = draft.startedAt ?? now;
     const endedAt = draft.endedAt ?? null;
     checkInstants(startedAt, endedAt, now);
@@ -182,14 +160,14 @@ export class FiringDesk {
       startedAt,
       endedAt,
       schedule,
-      watchedChannels: this.#watchedChannels(furnace),
+      watchedChannels: watchedChannelsOf(this.#archive, furnace),
       pieces,
       createdAt: now,
     });
     this.#freezeProbes(row, now);
     for (const { segment, at } of draft.confirmations) this.#archive.confirmSegment(row.id, segment, at);
     if (endedAt === null) this.#begin(row, now);
-    else this.#keepVerdict(row.id, now);
+    else this.#review.ended(row.id, now);
     return this.detail(row.id);
   }
 
@@ -236,10 +214,8 @@ export class FiringDesk {
     const ended: Firing = { ...firing, status: abandoned ? 'abandoned' : 'finished', endedAt: at };
     this.#archive.saveFiring(ended);
     this.#tracks.delete(id);
-    const recent = this.#justEnded.filter((ended) => at - ended.endedAt < JUST_ENDED_MS);
-    this.#justEnded = [...recent, { id, endedAt: at, watched: row.watchedChannels }];
-    if (abandoned) this.#keepWhole(id, 'ended', at);
-    else this.#keepVerdict(id, at);
+    this.#review.waitFor(row, at);
+    this.#review.ended(id, at);
     this.#bus.tell({ type: 'firing', id, live: null });
     return this.detail(id);
   }
@@ -263,26 +239,6 @@ export class FiringDesk {
     this.#tellRunning(row.id, track);
   }
 
-  /** The verdict of a firing that is finished, and the ticks in the routes of its pieces. */
-  #keepVerdict(id: string, now: number): void {
-    this.#keepWhole(id, 'ended', now);
-    tickRoutes(this.#archive, this.detail(id), now);
-  }
-
-  /** Judgement and verdicts of a firing that is over, with what was said of it before. */
-  #keepWhole(id: string, why: JudgedWhy, now: number): void {
-    const row = this.#row(id);
-    const judged = judgeWhole(this.#archive, this.#parts(row));
-    keepVerdict(this.#archive, row, judged, { why, now });
-    this.#archive.saveJudgement(id, judged.judgement);
-  }
-
-  /** Judged again: ticks that the firing made take the new verdict. */
-  #keepJudged(id: string, why: JudgedWhy, now: number): void {
-    this.#keepWhole(id, why, now);
-    retickRoutes(this.#archive, this.detail(id), now);
-  }
-
   /** What stands behind the watched channels now: a later calibration changes no record. */
   #freezeProbes({ id, watchedChannels }: FiringRow, now: number): void {
     const watched = this.#archive.channels().filter((channel) => watchedChannels.includes(channel.id));
@@ -290,24 +246,6 @@ export class FiringDesk {
       id,
       watched.map(({ id: channel, probe }) => ({ channel, probe, frozenAt: now })),
     );
-  }
-
-  #judgeOneDirty(now: number): void {
-    const [id] = this.#dirty;
-    if (id === undefined) return;
-    this.#dirty.delete(id);
-    const row = this.#archive.firing(id);
-    if (!row || row.status === 'running') return;
-    this.#keepJudged(id, 'late-readings', now);
-  }
-
-  #judgeOneOutdated(now: number): void {
-    const [id] = this.#outdated;
-    if (id === undefined || this.#tracks.size > 0 || now - this.#outdatedAt < OUTDATED_EVERY_MS) return;
-    this.#outdated = this.#outdated.slice(1);
-    this.#outdatedAt = now;
-    const row = this.#archive.firing(id);
-    if (row && row.status !== 'running') this.#keepJudged(id, 'newer-rules', now);
   }
 
   #judge(row: FiringRow): FiringJudgement {
@@ -321,7 +259,7 @@ export class FiringDesk {
   #parts(row: FiringRow): TrackParts {
     return {
       row: () => this.#course(row.id),
-      furnace: this.#furnace(row.furnaceId),
+      furnace: needFurnace(this.#archive, row.furnaceId),
       channels: this.#archive.channels(),
       settings: this.#archive.shop().settings,
       readings: this.#archive.readings,
@@ -360,31 +298,6 @@ export class FiringDesk {
     throw new WatchError(
       'not-running',
       'this firing is over: nothing about its course can be changed any more',
-    );
-  }
-
-  #furnace(id: string): Furnace {
-    const furnace = this.#archive.furnace(id);
-    if (!furnace) throw new WatchError('not-found', `there is no furnace ${id}: add it under Setup first`);
-    return furnace;
-  }
-
-  #schedule(id: string): Schedule {
-    const schedule = this.#archive.schedule(id);
-    if (!schedule)
-      throw new WatchError('not-found', `there is no schedule ${id}: add it under Schedules first`);
-    return schedule;
-  }
-
-  #watchedChannels(furnace: Furnace): string[] {
-    const watched = this.#archive
-      .channels()
-      .filter((c) => c.furnaceId === furnace.id && c.adopted && !c.archived)
-      .filter((c) => c.quantity === 'temperature' && (c.role === 'chamber' || c.role === 'load'));
-    if (watched.length > 0) return watched.map((channel) => channel.id);
-    throw new WatchError(
-      'no-watched-channel',
-      `${furnace.name} has no temperature channel: under Setup give it one with the role chamber or load`,
     );
   }
 }
