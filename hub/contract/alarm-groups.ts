@@ -32,15 +32,17 @@ export function isPutAside({ state }: Pick<Alarm, 'state'>): boolean {
 }
 
 /**
- * The more urgent first: what nobody has acknowledged before what somebody has, what is set aside last; then
+ * The more urgent first: what nobody has acknowledged before what somebody has, save a danger to life that still
+ * holds, which no smaller thing may push aside; what is set aside last; then
  * blindness before everything else, because every other answer rests on seeing; then danger before warning; then
  * the order of kinds; then the newest.
  */
 export function compareUrgency(a: GroupedAlarm, b: GroupedAlarm): number {
   return (
-    attention(a) - attention(b) ||
+    claim(a) - claim(b) ||
     Number(isBlindness(b)) - Number(isBlindness(a)) ||
     gravity(a) - gravity(b) ||
+    attention(a) - attention(b) ||
     ALARM_KINDS.indexOf(a.kind) - ALARM_KINDS.indexOf(b.kind) ||
     b.raisedAt - a.raisedAt
   );
@@ -91,6 +93,12 @@ function mayStandUnder(alarm: GroupedAlarm, cause: GroupedAlarm): boolean {
   if (alarm.dangerToLife || isPutAside(alarm) || isPutAside(cause)) return false;
   if (gravity(alarm) < gravity(cause)) return false;
   return cause.active || !alarm.active;
+}
+
+/** A danger to life claims the first place for as long as it holds, seen or not. */
+function claim(alarm: GroupedAlarm): number {
+  const holds = alarm.dangerToLife && alarm.active && !isPutAside(alarm);
+  return holds ? 0 : attention(alarm);
 }
 
 function attention(alarm: Pick<Alarm, 'state'>): number {

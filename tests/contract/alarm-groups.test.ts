@@ -47,6 +47,15 @@ describe('alarms that come together', () => {
     expect(told([alarm('probe-fault'), alarm('ramp-stalled', oven)], CHAIN)).toEqual(['probe-fault', 'oven']);
   });
 
+  it('let no smaller thing push a danger to life aside, though somebody has acknowledged it', () => {
+    const seen = { ...air('unsafe-air-second'), state: 'acknowledged' as const };
+    expect(told([alarm('soak-stalled'), seen])).toEqual(['unsafe-air-second', 'soak-stalled']);
+    // Over, or put aside by rule, it claims nothing; and a new danger comes before one that is known.
+    const over = { ...seen, active: false, state: 'latched-acknowledged' as const };
+    expect(told([alarm('soak-stalled'), over])).toEqual(['soak-stalled', 'unsafe-air-second']);
+    expect(told([seen, air('unsafe-air-first')])).toEqual(['unsafe-air-first', 'unsafe-air-second']);
+  });
+
   it('never hide an air alarm under another, whatever the table says', () => {
     const causes: CauseTable = {
       'unsafe-air-second': [{ kind: 'not-watching-node', same: 'shop' }],
