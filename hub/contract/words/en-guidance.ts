@@ -1,7 +1,7 @@
 import type { AlarmKind, Params } from '../alarm.ts';
 import { AIR_GUIDANCE, DEFER } from './en-air-guidance.ts';
-import { notifyFailedWords } from './en-notify.ts';
 import { GAS_GUIDANCE } from './en-gas-guidance.ts';
+import { notifyFailedWords } from './en-notify.ts';
 import { probeGuidance } from './en-probe.ts';
 
 /**
