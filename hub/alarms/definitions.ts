@@ -96,7 +96,7 @@ export const ALARM_DEFINITIONS: Readonly<Record<AlarmKind, AlarmDefinition>> = {
     setpoint: { from: 'setting', name: 'overshootAheadSeconds', unit: 's' },
     secondsToAct: 50,
     timeSource: 'the setting overshootAheadSeconds at its default, less the on-delay',
-    onDelayMs: 10_000,
+    onDelayMs: 3000,
     offDelayMs: 15_000,
     source: 'common practice',
   }),

@@ -3,7 +3,7 @@ import { aboveLimit, type Delays, stepCondition } from '../judging/condition.ts'
 import { isCounting } from './advance.ts';
 import { setCondition } from './finding-events.ts';
 import { isWarned, lookAhead } from './forecast/ahead.ts';
-import { endsWithin } from './forecast/slowing.ts';
+import { endsWithin, isRecovering } from './forecast/slowing.ts';
 import { takeSnapshot } from './forecast/snapshot.ts';
 import { type Band, bandOf } from './limits.ts';
 import { isOnCore } from './load/load.ts';
@@ -91,7 +91,9 @@ function isOvershoot(state: FiringState, view: Measured, band: Band): boolean {
 
 function isOvershootAhead(state: FiringState, view: Measured, band: Band): boolean {
   if (isGoingDown(state) || state.conditions.overshoot.raised || view.hottest > band.high) return false;
-  if (!isWarned(state.conditions['overshoot-ahead'].raised, state.ahead)) return false;
+  const { raised, signal } = state.conditions['overshoot-ahead'];
+  if (!isWarned(raised || signal, state.ahead)) return false;
+  if (isRecovering(state.hottestWindow)) return false;
   return !endsWithin(state.hottestWindow, band.high - view.hottest);
 }
 

@@ -24,7 +24,7 @@ import { type FiringCase, type FiringInput, type FiringState, instantOf } from '
  */
 
 /** Changes with every change of judgement, so that a kept verdict says by which rules it was made. */
-export const JUDGE_VERSION = 'firing-2';
+export const JUDGE_VERSION = 'firing-3';
 
 /**
  * The state before the first input. It stands as far before `startedAt` as a reading can be and still be

@@ -40,7 +40,7 @@ describe('a good anneal by the air', () => {
     expect(scenario.firing.judgement).toMatchObject({
       verdict: 'met',
       soakClockOn: 'coldest-thermocouple',
-      judgeVersion: 'firing-2',
+      judgeVersion: 'firing-3',
     });
   });
 

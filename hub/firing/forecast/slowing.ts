@@ -29,13 +29,33 @@ function partOf(samples: readonly Sample[]): Part | null {
   return { trend, middle: (first.at + last.at) / 2000 };
 }
 
-/** From the lowest point on: before that lies a door that was opened, or a dip. */
-function sinceLowest(window: readonly Sample[]): readonly Sample[] {
+/** Deeper than a wobble: a door was open, or cold steel went in. Ours. */
+const DIP_CELSIUS = 15;
+/** A probe comes back from a dip faster than the walls about it; its slope tells of the heat only after this. Ours. */
+const RECOVERY_MS = 25_000;
+
+function placeOfLowest(window: readonly Sample[]): number {
   let lowest = 0;
   for (const [i, sample] of window.entries()) {
     if (sample.value < (window[lowest]?.value ?? sample.value)) lowest = i;
   }
-  return window.slice(lowest);
+  return lowest;
+}
+
+/** From the lowest point on: before that lies a door that was opened, or a dip. */
+function sinceLowest(window: readonly Sample[]): readonly Sample[] {
+  return window.slice(placeOfLowest(window));
+}
+
+/** True while the probe comes back from a dip: how fast it rises says nothing yet of where it will end. */
+export function isRecovering(window: readonly Sample[]): boolean {
+  const place = placeOfLowest(window);
+  const lowest = window[place];
+  const last = window.at(-1);
+  if (lowest === undefined || last === undefined) return false;
+  let before = lowest.value;
+  for (let i = 0; i < place; i++) before = Math.max(before, window[i]?.value ?? before);
+  return before - lowest.value > DIP_CELSIUS && last.at - lowest.at < RECOVERY_MS;
 }
 
 /** True when the slopes say for sure that the rise ends before another `distance` (°C). */

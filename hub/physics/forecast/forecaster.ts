@@ -84,6 +84,14 @@ export function standing(forecaster: Forecaster): Standing {
   };
 }
 
+/** How fast it moves, °C per second: the mean of `standing` alone, for those who ask at every reading. */
+export function meanPerSecond({ bank }: Forecaster): number {
+  let mean = 0;
+  for (const [i, belief] of bank.beliefs.entries())
+    mean += (bank.weights[i] ?? 0) * (belief.mean[SLOPE] ?? 0);
+  return mean;
+}
+
 function carriedFar(bank: Bank, lagSeconds: number, seconds: number): Bank {
   const parts = Math.ceil(seconds / LONGEST_STEP_SECONDS);
   let next = bank;

@@ -55,20 +55,34 @@ export interface Manner {
 }
 
 /** How long a manner lasts, s, before it is forgotten. */
-export const MANNER_SECONDS = 250;
+export const MANNER_SECONDS = 295;
 
-/** Left alone or well held; worked at, as by a hand at a regulator; sudden: gas turned, door opened, probe moved. */
+/** Worked at, as by a hand at a regulator; well held; sudden: gas turned, relay stuck, door opened, probe moved. */
 export const MANNERS: readonly Manner[] = [
   {
-    share: 0.7428,
-    slopeSeconds: 290,
-    bendSeconds: 1300,
-    bodyNoise: 5e-7,
-    slopeNoise: 1e-9,
-    bendNoise: 1e-16,
+    share: 0.2,
+    slopeSeconds: 524,
+    bendSeconds: 2160,
+    bodyNoise: 3.2e-6,
+    slopeNoise: 7.5e-12,
+    bendNoise: 1.2e-17,
   },
-  { share: 0.257, slopeSeconds: 250, bendSeconds: 5, bodyNoise: 1e-4, slopeNoise: 6e-9, bendNoise: 1e-13 },
-  { share: 2e-4, slopeSeconds: 54, bendSeconds: 105, bodyNoise: 0.05, slopeNoise: 8.5e-4, bendNoise: 5e-8 },
+  {
+    share: 0.779,
+    slopeSeconds: 725,
+    bendSeconds: 2.1,
+    bodyNoise: 5.7e-6,
+    slopeNoise: 1e-15,
+    bendNoise: 8.1e-14,
+  },
+  {
+    share: 0.021,
+    slopeSeconds: 113,
+    bendSeconds: 271,
+    bodyNoise: 1.1e-5,
+    slopeNoise: 8.3e-4,
+    bendNoise: 2.5e-8,
+  },
 ];
 
 /**

@@ -95,7 +95,7 @@ for (const [name, seeds] of Object.entries(SEEDS)) {
   for (const seed of seeds) runSeed(seed, coverage, pairs);
   console.log(`\n== seeds ${name}: ${seeds.join(', ')}\n`);
   printCoverage(coverage);
-  console.log('\nOvershoot: warned when more likely than not within two minutes');
+  console.log('\nOvershoot: warned when about as likely as not within two minutes');
   for (const [plan, list] of pairs) printWarnings(plan, list);
   printWarnings('all', [...pairs.values()].flat());
 }
