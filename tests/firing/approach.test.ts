@@ -77,6 +77,13 @@ describe('a good approach raises nothing', () => {
     }
   });
 
+  it('of a chamber whose deep dip ends with a steep rise, in the half minute in which that says nothing', () => {
+    const dip = (s: number) =>
+      s < 300 ? 800 : s < 310 ? 800 - (s - 300) * 4 : Math.min(800, 760 + (s - 310) * 2);
+    const readings = curve('chamber', { from: 0, to: 500 }, rough(14, dip));
+    expect(everRaised(caseOf([soak(3600)]), { readings, to: 500 })).toEqual([]);
+  });
+
   it('of a chamber that drops at once, when cold steel goes in, and stays low', () => {
     const readings = curve('chamber', { from: 0, to: 250 }, (s) => (s < 100 ? 800 : 780));
     expect(everRaised(caseOf([soak(3600)]), { readings, to: 250 })).toEqual([]);
@@ -133,6 +140,16 @@ describe('an approach that is too hot', () => {
     const raised = events.find((event) => event.kind === 'finding-raised');
     expect(raised?.finding).toBe('overshoot-ahead');
     expect(raised?.at).toBeLessThan(at(650));
+  });
+
+  it('is told ahead in an oven without a planned rate that gathers speed where it should ease in', () => {
+    const c = caseOf([RAMP, soak(600)], { furnaceKind: 'electric-oven' });
+    const welded = (s: number) => (s < 600 ? 690 + s * 0.14 : 774 + (s - 600) * 0.28);
+    const readings = curve('chamber', { from: 0, to: 720 }, rough(13, welded));
+    const raised = judged(c, { readings, to: 720 }).events.find(({ kind }) => kind === 'finding-raised');
+    expect(raised?.finding).toBe('overshoot-ahead');
+    // 810 °C is passed at 729 s.
+    expect(729 - ((raised?.at ?? 0) - at(0)) / 1000).toBeGreaterThanOrEqual(60);
   });
 
   it('gives the numbers: measured, limit, seconds ahead, channel', () => {
