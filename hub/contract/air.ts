@@ -23,7 +23,7 @@ export const WORKING_RATES = WORK_RATES.filter(
 const KeptLimits = CustomLimits.superRefine(({ source: _source, ...limits }, ctx) => {
   const given = Object.entries(limits).flatMap(([name, ppm]) => (ppm === undefined ? [] : [{ name, ppm }]));
   if (given.length === 0) {
-    ctx.addIssue({ code: 'custom', path: [], message: 'give at least one limit, 1 to 10 000 ppm' });
+    ctx.addIssue({ code: 'custom', path: ['twaPpm'], message: 'give at least one limit, 1 to 10 000 ppm' });
   }
   for (const { name, ppm } of given) {
     if (ppm >= 1 && ppm <= 10_000) continue;
