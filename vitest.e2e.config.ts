@@ -1,11 +1,11 @@
 import { defineConfig } from 'vitest/config';
 
-/** Tests in a real browser against the built product: one file at a time, so that two cores suffice. */
+/** Tests in a real browser against the built product: two files at a time, since they wait more than they work. */
 export default defineConfig({
   test: {
     include: ['tests/e2e/**/*.test.ts'],
     environment: 'node',
-    fileParallelism: false,
+    maxWorkers: 2,
     testTimeout: 60_000,
     hookTimeout: 60_000,
   },

@@ -86,21 +86,21 @@ describe('reaching people', () => {
     });
     const registrationId = await registered;
     const origin = new URL(hub.wallUrl).origin;
-    const push = (data: string) =>
-      devtools.send('ServiceWorker.deliverPushMessage', { origin, registrationId, data });
-    const shown = (count: number) =>
-      page.evaluate(async (wanted) => {
-        const registration = await navigator.serviceWorker.ready;
-        for (;;) {
-          const notes = await registration.getNotifications();
-          if (notes.length >= wanted) return notes.map(({ title, tag }) => `${tag}: ${title}`);
-          await new Promise(requestAnimationFrame);
-        }
-      }, count);
-    await push(JSON.stringify({ title: 'DANGER: Go out', body: 'CO 210 ppm', tag: 'shop-1', at: 1 }));
-    expect(await shown(1)).toEqual(['shop-1: DANGER: Go out']);
-    await push('no words of ours');
-    expect(await shown(2)).toContain('soakwatch: Soakwatch: look at the wall');
+    // A worker that has only just been made may miss a push: told again, a note of the same tag replaces itself.
+    const pushed = async (data: string, count: number): Promise<string[]> => {
+      for (;;) {
+        await devtools.send('ServiceWorker.deliverPushMessage', { origin, registrationId, data });
+        const notes = await page.evaluate(async () => {
+          const registration = await navigator.serviceWorker.ready;
+          return (await registration.getNotifications()).map(({ title, tag }) => `${tag}: ${title}`);
+        });
+        if (notes.length >= count) return notes;
+        await page.waitForTimeout(200);
+      }
+    };
+    const danger = JSON.stringify({ title: 'DANGER: Go out', body: 'CO 210 ppm', tag: 'shop-1', at: 1 });
+    expect(await pushed(danger, 1)).toEqual(['shop-1: DANGER: Go out']);
+    expect(await pushed('no words of ours', 2)).toContain('soakwatch: Soakwatch: look at the wall');
   });
 
   it('complained of nothing but the refusal that was provoked', () => {
