@@ -1,7 +1,6 @@
-import { writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { type RealHub, realHub, runProgram, temporaryFolder } from '../hub/real-hub.ts';
+import { type RealHub, realHub, temporaryFolder } from '../hub/real-hub.ts';
 import { BenchNode, furnishShop } from './bench-node.ts';
 import { accessFaults, fitsWidth, openBrowser, type TestBrowser } from './browser.ts';
 
@@ -58,6 +57,23 @@ async function recordFiring(): Promise<string> {
   return id;
 }
 
+/** Pages of a printed file: one object each. */
+function pagesOf(pdf: Buffer): number {
+  return (pdf.toString('latin1').match(/\/Type\s*\/Page\b(?!s)/g) ?? []).length;
+}
+
+async function addByHand(page: Page, mark: string, thicknessMm: string): Promise<void> {
+  await page.goto(`${hub.wallUrl}#/pieces`);
+  await page.getByRole('button', { name: 'Add a piece' }).click();
+  const dialog = page.getByRole('dialog');
+  await dialog.getByLabel('Mark', { exact: true }).fill(mark);
+  await dialog.getByLabel('Steel', { exact: true }).fill('1045');
+  await dialog.getByRole('button', { name: 'Take 1045' }).click();
+  await dialog.getByLabel('Thickness').fill(thicknessMm);
+  await dialog.getByRole('button', { name: 'Add the piece' }).click();
+  await page.getByRole('heading', { level: 1, name: mark }).waitFor();
+}
+
 beforeAll(async () => {
   folder = temporaryFolder();
   hub = await realHub(folder.path);
@@ -101,9 +117,7 @@ describe('the record of a load', () => {
     await page.locator('.paper-core').first().waitFor({ state: 'attached' });
     const drawn = page.locator('.paper-watched').first();
     await expect.poll(async () => (await drawn.getAttribute('d'))?.length ?? 0).toBeGreaterThan(200);
-    const file = join(process.env.SOAKWATCH_KEEP_PDF ?? folder.path, `record-${format}.pdf`);
-    writeFileSync(file, await page.pdf({ format, printBackground: true }));
-    const pages = Number(/Pages:\s+(\d+)/.exec(await runProgram('pdfinfo', [file]))?.[1]);
+    const pages = pagesOf(await page.pdf({ format, printBackground: true }));
     expect(pages).toBeGreaterThan(0);
     expect(pages).toBeLessThanOrEqual(2);
   });
@@ -118,5 +132,34 @@ describe('the record of a load', () => {
       await page.setViewportSize({ width: 390, height: 844 });
       expect(await fitsWidth(page)).toBe(true);
     }
+  });
+});
+
+describe('from adding pieces to a printed record', () => {
+  it('two pieces are added, go through one firing, and the paper says of each what came of it', async () => {
+    const page = await browser.open(`${hub.wallUrl}#/pieces`);
+    await addByHand(page, 'THIN-6', '6');
+    await addByHand(page, 'THICK-90', '90');
+    const { pieces } = await hub.api('GET', 'pieces?limit=2');
+    const load = pieces.map(({ id }: { id: string }) => ({ pieceId: id }));
+    const { id, furnaceId, schedule, startedAt, endedAt } = await hub.api('GET', `firings/${firingId}`);
+    expect(id).toBe(firingId);
+    const confirmations = [{ segment: 1, at: startedAt + 110 * MINUTE }];
+    const draft = { furnaceId, scheduleId: schedule.id, startedAt, endedAt, confirmations, pieces: load };
+    await hub.api('POST', 'firings', { ...draft, title: 'Two of mine' });
+
+    await page.goto(`${hub.wallUrl}#/pieces/by-mark/THICK-90`);
+    await page.getByRole('link', { name: 'Two of mine' }).click();
+    const cards = page.locator('.piece-finding');
+    await expect.poll(() => cards.count()).toBe(2);
+    expect(await cards.filter({ hasText: 'THICK-90' }).getByText('Not met').count()).toBe(1);
+    await page.locator('.paper-core').first().waitFor({ state: 'attached' });
+    await page.emulateMedia({ media: 'print' });
+    for (const mark of ['THIN-6', 'THICK-90']) {
+      expect(await page.getByText(mark).and(page.locator(':visible')).count()).toBeGreaterThan(0);
+    }
+    const pages = pagesOf(await page.pdf({ format: 'A4', printBackground: true }));
+    expect(pages).toBeGreaterThan(0);
+    expect(pages).toBeLessThanOrEqual(2);
   });
 });
