@@ -1,13 +1,12 @@
 import { coreLag } from './arrival.ts';
 import type { CheckQuestion } from './check.ts';
-import { mainSoak } from './course.ts';
+import { COLD_CELSIUS, mainSoak } from './course.ts';
 import { holdOf } from './holds.ts';
 import type { Fault, PlanPiece } from './types.ts';
 import { carbideFormers, windowFor } from './windows.ts';
 
 /** Whether the soak is long enough for the middle of this piece. */
 
-const COLD_CELSIUS = 20;
 /** Shorter than the usual hold by more than this share is worth a word. Ours. */
 const SHORT_SHARE = 0.5;
 

@@ -28,7 +28,8 @@ const USUAL_RAMP: Readonly<Record<PlanFurnace['kind'], number>> = {
   'electric-oven': 600,
   'salt-bath': 300,
 };
-const COLD_CELSIUS = 20;
+/** A furnace that nobody has lit. */
+export const COLD_CELSIUS = 20;
 
 export function rampRateOf(segment: Segment | undefined, furnace: PlanFurnace): number {
   const asked = segment?.kind === 'ramp' ? segment.rateCelsiusPerHour : null;

@@ -3,6 +3,7 @@ import type { Segment } from '../contract/schedule.ts';
 import { PhysicsError } from '../physics/errors.ts';
 import { coreLag, type Lag } from './arrival.ts';
 import { coolingOf } from './cooling.ts';
+import { COLD_CELSIUS, rampRateOf } from './course.ts';
 import { type Hold, holdOf, rounded } from './holds.ts';
 import { type Target, targetOf, toleranceOf, toleranceReason } from './target.ts';
 import { type CoolMedium, HABIT, type PlanFurnace, type PlanPiece, type Reason } from './types.ts';
@@ -32,16 +33,8 @@ export interface ProposedPlan {
   readonly expectedSeconds: number | null;
 }
 
-const COLD_CELSIUS = 20;
 /** Even heating in an electric oven, °C/h: slow enough that thin and thick pieces come along. Ours. */
 const OVEN_RAMP = 600;
-/** What an oven without a rate, a forge and a bath do from cold, °C/h. Common practice, no source. */
-const USUAL_RAMP: Readonly<Record<PlanFurnace['kind'], number>> = {
-  'gas-forge': 1800,
-  'electric-oven': 600,
-  'salt-bath': 300,
-};
-
 /**
  * Proposes a schedule. Pure.
  *
@@ -80,7 +73,7 @@ export function proposePlan(question: ProposalQuestion): ProposedPlan {
     ...soakReasons(question, hold, lag, thickest),
     ...cooling.reasons,
   ];
-  const rampSeconds = ((targetCelsius - COLD_CELSIUS) / (rate ?? USUAL_RAMP[furnace.kind])) * 3600;
+  const rampSeconds = ((targetCelsius - COLD_CELSIUS) / rampRateOf(ramp, furnace)) * 3600;
   const expectedSeconds = rampSeconds + lag.seconds + hold.seconds;
   return { segments: [ramp, soak, cooling.segment], reasons, target, expectedSeconds };
 }
